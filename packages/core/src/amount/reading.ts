@@ -1,0 +1,112 @@
+import type { Exact } from '../exact.js';
+import type { LengthUnit, MassUnit, TemperatureUnit, UnitId, VolumeUnit } from './unit.js';
+
+/** A stretch of the text that was read: UTF-16 offsets, `end` exclusive. */
+export interface Span {
+  start: number;
+  end: number;
+}
+
+/** A number or a range of numbers with its unit, and where it stands. */
+export interface Quantity {
+  low: Exact;
+  /** Upper end of a range, `null` when a single number was written. */
+  high: Exact | null;
+  unit: UnitId;
+  /** The writer said about, roughly, or so, up to … */
+  approx: boolean;
+  span: Span;
+}
+
+/** The size of each thing counted: the `15-oz` of `2 (15-oz) cans`. */
+export interface PackSize {
+  /** How many, `null` where the count is unwritten (`28 oz can chickpeas`) and so 1. */
+  count: Exact | null;
+  size: Exact;
+  /** Upper end where the size is a range (`2-3 pound pieces`). */
+  sizeHigh: Exact | null;
+  unit: UnitId;
+  /** Container word, singular, lower case, abbreviation spelt out; empty when the thing is a piece. */
+  word: string;
+  span: Span;
+}
+
+/** Why an amount is left unread rather than guessed. */
+export interface Doubt {
+  /** The text that may be read in more than one way, or in none. */
+  text: string;
+  span: Span;
+  /** One sentence for the writer: what is unclear. */
+  because: string;
+  /** One sentence for the writer: what to write instead. */
+  instead: string;
+}
+
+/** What an ingredient line says, as written: no kitchen's sizes are applied but to add up a two-part amount. */
+export interface LineReading {
+  text: string;
+  kind: 'amount' | 'no-amount' | 'not-an-ingredient';
+  /** First statement first; the others state the same quantity again. */
+  amounts: Quantity[];
+  pack: PackSize | null;
+  /**
+   * Stretches that state the amount: number, unit, pack, further statements with their brackets. A rewritten amount takes the
+   * place of the first, and the others fall away. The word for a size (`large`) of a counted food is not among them.
+   */
+  amountSpans: Span[];
+  /** The food's plain name as written. */
+  food: { text: string; span: Span } | null;
+  /** `small`, `medium`, `large`, `extra large`, `jumbo` before or behind the food. */
+  size: { text: string; span: Span } | null;
+  /** All that is left, joined by `; `. */
+  prep: string;
+  optional: boolean;
+  /** Quantities in the rest of the words (`plus 1 tbsp`, `cut into 2-inch pieces`, `or 30 g lard`). */
+  further: Quantity[];
+  /** Set when something looks like an amount and is not sure; then `amounts` is empty and `kind` is `no-amount`. */
+  doubt: Doubt | null;
+}
+
+/** An oven setting as written; one annotation may hold several of the same oven. */
+export interface OvenSetting {
+  low: Exact;
+  high: Exact | null;
+  unit: TemperatureUnit;
+  /** A fan or convection setting, lower than the conventional one for the same bake. */
+  fan: boolean;
+  /** No letter was written: the unit is the kitchen's own. */
+  impliedUnit: boolean;
+  span: Span;
+}
+
+/** A temperature, as written. */
+export interface TemperatureReading {
+  low: Exact;
+  high: Exact | null;
+  unit: 'C' | 'F';
+  impliedUnit: boolean;
+  span: Span;
+}
+
+/** A pan size, as written. */
+export interface PanReading {
+  /** Sides (shorter first), or one side or diameter; empty for a size by volume or trade weight. */
+  sides: Exact[];
+  /** Rim depth when a third side is written (`9 x 13 x 2 inch`). */
+  depth: Exact | null;
+  /** How many, when written (`two 8-inch rounds`). */
+  count: Exact | null;
+  unit: LengthUnit | MassUnit | VolumeUnit;
+  /** Volume (`2-quart dish`) or trade weight (`900 g loaf tin`); `null` when sides are given. */
+  capacity: Exact | null;
+  shape: 'round' | 'square' | 'rectangle' | 'loaf' | 'unknown';
+  span: Span;
+}
+
+/** A length, as written. */
+export interface LengthReading {
+  low: Exact;
+  high: Exact | null;
+  unit: LengthUnit;
+  span: Span;
+}
