@@ -1,5 +1,44 @@
 export type * from './amount/reading.js';
+export {
+  centimetresIn,
+  dimensionOf,
+  gramsIn,
+  isLengthUnit,
+  isMassUnit,
+  isVolumeUnit,
+  type KitchenUnits,
+  millilitresIn,
+} from './amount/size.js';
+export { type Stated, statedIn, stateOne, type Term } from './amount/stated.js';
 export type * from './amount/unit.js';
+export { plural, writeNumber, writeStated, writeStatement, writeTerm } from './amount/write.js';
 export { Exact } from './exact.js';
+export { type Foods, findFood } from './food/find.js';
 export type * from './food/food.js';
+export { nameIn, translateName } from './food/name.js';
+export { densityOf, type Scales, type StatedDensities, type Weighed, weigh } from './food/weigh.js';
+export { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from './kitchen/buy.js';
+export { type Eggs, eggSizeNamed, wholeEggs } from './kitchen/egg.js';
 export type * from './kitchen/kitchen.js';
+export { lengthFor } from './kitchen/length.js';
+export { type Measure, measuresBy, nearestOf } from './kitchen/measure.js';
+export {
+  celsiusOf,
+  type DialSetting,
+  dialSettings,
+  fahrenheitOf,
+  type OvenHeat,
+  ovenHeat,
+  writeOven,
+} from './kitchen/oven.js';
+export { baseArea, type PanChoice, panFor } from './kitchen/pan.js';
+export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/safe.js';
+export { temperatureFor } from './kitchen/temperature.js';
+export type * from './recipe/recipe.js';
+export { type Setting, versionFor } from './version/build-version.js';
+export { type Conversion, convertAmount } from './version/convert-amount.js';
+export { applyEdits, sorted } from './version/edit.js';
+export type * from './version/problem.js';
+export { listed } from './version/shares.js';
+export { densitiesStatedIn } from './version/stated-densities.js';
+export type * from './version/version.js';

@@ -1,0 +1,151 @@
+import { Exact } from '../exact.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Stated, Term } from './stated.js';
+import type { UnitId } from './unit.js';
+
+const fractionGlyphs: readonly [numerator: number, denominator: number, glyph: string][] = [
+  [1, 8, '⅛'],
+  [1, 4, '¼'],
+  [1, 3, '⅓'],
+  [3, 8, '⅜'],
+  [1, 2, '½'],
+  [5, 8, '⅝'],
+  [2, 3, '⅔'],
+  [3, 4, '¾'],
+  [7, 8, '⅞'],
+];
+
+/** Units that are written with fractions; all others take decimals. */
+const fractional: ReadonlySet<UnitId> = new Set<UnitId>([
+  'tsp',
+  'tbsp',
+  'cup',
+  'lb',
+  'oz',
+  'in',
+  'pint',
+  'quart',
+  'gallon',
+  'floz',
+  'count',
+  'clove',
+  'slice',
+  'bunch',
+  'sprig',
+  'head',
+  'stick',
+  'can',
+  'tin',
+  'packet',
+  'piece',
+  'handful',
+  'pinch',
+  'dash',
+]);
+
+/** Written form of a unit, singular and plural, where it is not the id itself. */
+const words: Readonly<Partial<Record<UnitId, readonly [one: string, many: string]>>> = {
+  cup: ['cup', 'cups'],
+  floz: ['fl oz', 'fl oz'],
+  pint: ['pint', 'pints'],
+  quart: ['quart', 'quarts'],
+  gallon: ['gallon', 'gallons'],
+  clove: ['clove', 'cloves'],
+  slice: ['slice', 'slices'],
+  bunch: ['bunch', 'bunches'],
+  sprig: ['sprig', 'sprigs'],
+  head: ['head', 'heads'],
+  stick: ['stick', 'sticks'],
+  can: ['can', 'cans'],
+  tin: ['tin', 'tins'],
+  packet: ['packet', 'packets'],
+  piece: ['piece', 'pieces'],
+  handful: ['handful', 'handfuls'],
+  pinch: ['pinch', 'pinches'],
+  dash: ['dash', 'dashes'],
+  C: ['°C', '°C'],
+  F: ['°F', '°F'],
+};
+
+/** A number as a cook writes it: `1½` for units that have fractions, else a decimal of at most two places. */
+export function writeNumber(value: Exact, unit: UnitId): string {
+  if (fractional.has(unit)) {
+    const written = writeMixed(value);
+    if (written !== null) return written;
+  }
+  return value.toDecimalPlaces(2).toString();
+}
+
+function writeMixed(value: Exact): string | null {
+  const whole = value.floor();
+  const rest = value.minus(whole);
+  if (rest.lessThan('1e-9')) return whole.toString();
+  for (const [numerator, denominator, glyph] of fractionGlyphs) {
+    if (new Exact(numerator).dividedBy(denominator).minus(rest).abs().lessThan('1e-9')) {
+      return whole.isZero() ? glyph : `${whole}${glyph}`;
+    }
+  }
+  return null;
+}
+
+/** A unit's written form for a number of it; empty for `count`. */
+export function writeUnit(unit: UnitId, value: Exact): string {
+  if (unit === 'count') return '';
+  const [one, many] = words[unit] ?? [unit, unit];
+  return value.greaterThan(1) ? many : one;
+}
+
+/** A term in its kitchen's spelling: `1½ cups`, `300–400 g`, `1.2 kg`, `2` for a bare count. */
+export function writeTerm(term: Term): string {
+  const { low, high, unit } = upscale(term);
+  const number =
+    high === null || high.equals(low) ? writeNumber(low, unit) : `${writeNumber(low, unit)}–${writeNumber(high, unit)}`;
+  const word = writeUnit(unit, high ?? low);
+  if (word === '') return number;
+  return word.startsWith('°') ? `${number}${word}` : `${number} ${word}`;
+}
+
+/** From 1000 g and 1000 ml up a cook writes kilograms and litres. */
+function upscale(term: Term): Term {
+  if ((term.unit === 'g' || term.unit === 'ml') && term.low.greaterThanOrEqualTo(1000)) {
+    return {
+      low: term.low.dividedBy(1000),
+      high: term.high?.dividedBy(1000) ?? null,
+      unit: term.unit === 'g' ? 'kg' : 'l',
+    };
+  }
+  return term;
+}
+
+/** A sum of terms: `1 cup + 2 tbsp`. */
+export function writeStatement(terms: readonly Term[]): string {
+  return terms.map(writeTerm).join(' + ');
+}
+
+/** An amount as a recipe of that kitchen writes it. Reading it back gives the same amount. */
+export function writeStated(stated: Stated, kitchen: Kitchen): string {
+  const [first, ...others] = stated.statements;
+  if (first === undefined) return '';
+  const approx = stated.approx ? 'about ' : '';
+  const main = stated.pack === null ? writeStatement(first) : writePacks(first, stated.pack, kitchen);
+  const size = stated.eggSize === null ? '' : ` ${stated.eggSize}`;
+  const again = others.length === 0 ? '' : ` (${others.map(writeStatement).join(', ')})`;
+  return `${approx}${main}${size}${again}`;
+}
+
+function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, kitchen: Kitchen): string {
+  const count = terms[0];
+  if (count === undefined) return '';
+  const counted = writeTerm({ ...count, unit: 'count' });
+  const size = `${writeNumber(pack.size, pack.unit)}`;
+  const unit = writeUnit(pack.unit, pack.size);
+  const word = (count.high ?? count.low).greaterThan(1) ? plural(pack.word) : pack.word;
+  if (kitchen.writes.packs === 'times') return `${counted} × ${size} ${unit} ${word}`.trimEnd();
+  return `${counted} (${size}-${unit}) ${word}`.trimEnd();
+}
+
+/** Plural of a container word: all are regular. */
+export function plural(word: string): string {
+  if (word === '') return '';
+  return /(?:x|ch|sh|s)$/.test(word) ? `${word}es` : `${word}s`;
+}

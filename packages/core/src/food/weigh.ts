@@ -1,0 +1,71 @@
+import { gramsIn, isMassUnit, isVolumeUnit, type KitchenUnits, millilitresIn } from '../amount/size.js';
+import type { CountUnit, UnitId } from '../amount/unit.js';
+import { Exact } from '../exact.js';
+import type { Food } from './food.js';
+
+/** How much of a food there is: each null where it is not known. */
+export interface Weighed {
+  grams: Exact | null;
+  millilitres: Exact | null;
+}
+
+/** What a recipe itself says about its foods: grams per millilitre from a second statement, by food id. */
+export type StatedDensities = ReadonlyMap<string, Exact>;
+
+/** What is needed beside the number itself to weigh an amount. */
+export interface Scales {
+  units: KitchenUnits;
+  /** The line's preparation: it chooses between forms (`grated`, `packed`). */
+  prep: string;
+  stated: StatedDensities;
+}
+
+/**
+ * Grams and millilitres of a number of units of a food.
+ *
+ * @returns Both where the food's density is known, one for a plain weight or volume, neither for a count of unknown weight.
+ */
+export function weigh(value: Exact, unit: UnitId, food: Food | null, scales: Scales): Weighed {
+  if (isMassUnit(unit)) return fromGrams(value.times(gramsIn(unit)), food, scales);
+  if (isVolumeUnit(unit)) {
+    const each = millilitresIn(unit, scales.units);
+    return each === null ? { grams: null, millilitres: null } : fromMillilitres(value.times(each), food, scales);
+  }
+  const piece = food === null ? null : pieceGrams(food, unit as CountUnit, scales.prep);
+  return piece === null ? { grams: null, millilitres: null } : fromGrams(value.times(piece), food, scales);
+}
+
+/** A weight of a food, with its volume where the density is known. */
+export function fromGrams(grams: Exact, food: Food | null, scales: Scales): Weighed {
+  const density = densityOf(food, scales);
+  return { grams, millilitres: density === null ? null : grams.dividedBy(density) };
+}
+
+/** A volume of a food, with its weight where the density is known. */
+export function fromMillilitres(millilitres: Exact, food: Food | null, scales: Scales): Weighed {
+  const density = densityOf(food, scales);
+  return { grams: density === null ? null : millilitres.times(density), millilitres };
+}
+
+/** Grams per millilitre: the recipe's own word first, then the form that the preparation names, then the food as it usually comes. */
+export function densityOf(food: Food | null, scales: Scales): Exact | null {
+  if (food === null) return null;
+  const own = scales.stated.get(food.id);
+  if (own !== undefined) return own;
+  const prep = scales.prep.toLowerCase();
+  const form = food.densities.find((density) => density.form !== null && prep.includes(density.form.toLowerCase()));
+  const chosen = form ?? food.densities.find((density) => density.form === null) ?? food.densities[0];
+  return chosen?.gramsPerMl ?? null;
+}
+
+/** Grams of one piece in that counting unit; null when the larder does not say. */
+export function pieceGrams(food: Food, unit: CountUnit, size: string): Exact | null {
+  const words = size.toLowerCase();
+  const ofUnit = food.pieces.filter((piece) => piece.unit === unit);
+  const sized = ofUnit.find((piece) => piece.size !== null && words.includes(piece.size));
+  const usual = ofUnit.find((piece) => piece.size === null) ?? ofUnit.find((piece) => piece.size === 'medium');
+  return (sized ?? usual ?? ofUnit[0])?.grams ?? null;
+}
+
+/** Zero, for adding up. */
+export const nothing = new Exact(0);

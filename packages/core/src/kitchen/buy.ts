@@ -1,0 +1,80 @@
+import { Exact } from '../exact.js';
+import type { Food, Pack, Sold } from '../food/food.js';
+import type { Kitchen } from './kitchen.js';
+
+/** What to buy for a need, and what remains. */
+export interface Bought {
+  packs: { count: number; pack: Pack }[];
+  /** Weighed off by the shop instead of packed. */
+  looseGrams: Exact | null;
+  leftoverGrams: Exact;
+}
+
+/** How a kitchen's shops sell a food; null where the larder says nothing of it. */
+export function soldIn(food: Food, kitchen: string): Sold | null {
+  return food.sold[kitchen] ?? food.sold.any ?? null;
+}
+
+/** Grams of one step of what a kitchen's counter weighs off. */
+export function counterStepGrams(kitchen: Kitchen): Exact {
+  return kitchen.counter.unit === 'lb' ? kitchen.counter.step.times('453.59237') : kitchen.counter.step;
+}
+
+/** Whether a cook there uses the food only by whole packs or halves. */
+export function isUseWhole(sold: Sold | null): boolean {
+  return sold !== null && sold.packs.length > 0 && !sold.loose && sold.packs.every((pack) => pack.whole !== 'no');
+}
+
+/**
+ * The packs to buy for a need: those with the least left over, then the fewest.
+ *
+ * @param grams What the recipe needs, above zero.
+ * @param sold How the shops sell the food.
+ * @param stepGrams What the counter weighs off, for food sold loose.
+ * @returns Null where nothing is known to be sold by weight (singly, from the tap).
+ */
+export function buy(grams: Exact, sold: Sold, stepGrams: Exact): Bought | null {
+  if (sold.loose) {
+    const steps = grams.dividedBy(stepGrams).toDecimalPlaces(3).ceil();
+    const looseGrams = steps.times(stepGrams);
+    return { packs: [], looseGrams, leftoverGrams: looseGrams.minus(grams) };
+  }
+  if (sold.packs.length === 0) return null;
+  const { packs, total } = leastLeft(grams.toNumber(), sold.packs);
+  return { packs, looseGrams: null, leftoverGrams: Exact.max(total.minus(grams), 0) };
+}
+
+/** Packs within 3 % of a need count as equal to it. */
+const equalWithin = 0.03;
+
+/** Exhaustive over the counts of at most a few sizes: no shop shelf has many. */
+function leastLeft(need: number, sizes: readonly Pack[]): { packs: Bought['packs']; total: Exact } {
+  const sorted = [...sizes].sort((a, b) => b.grams.comparedTo(a.grams));
+  const grams = sorted.map((pack) => pack.grams.toNumber());
+  let best: { counts: number[]; left: number; packs: number } | null = null;
+  const counts = sorted.map(() => 0);
+  const enough = need * (1 - equalWithin);
+  const search = (index: number, total: number, packs: number): void => {
+    if (total >= enough) {
+      const left = Math.max(0, total - need);
+      if (best === null || left < best.left - 1e-9 || (Math.abs(left - best.left) <= 1e-9 && packs < best.packs)) {
+        best = { counts: [...counts], left, packs };
+      }
+      return;
+    }
+    const size = grams[index];
+    if (size === undefined) return;
+    const most = Math.ceil((enough - total) / size);
+    // The last size has to cover the rest; larger ones may be used up to one beyond it.
+    for (let count = index === sorted.length - 1 ? most : 0; count <= most; count++) {
+      counts[index] = count;
+      search(index + 1, total + count * size, packs + count);
+      counts[index] = 0;
+    }
+  };
+  search(0, 0, 0);
+  const chosen = (best as { counts: number[] } | null)?.counts ?? counts;
+  const packs = sorted.flatMap((pack, index) => (chosen[index] ? [{ count: chosen[index], pack }] : []));
+  const total = packs.reduce((sum, { count, pack }) => sum.plus(pack.grams.times(count)), new Exact(0));
+  return { packs, total };
+}

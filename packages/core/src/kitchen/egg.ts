@@ -1,0 +1,42 @@
+import { Exact } from '../exact.js';
+import type { EggSize, Kitchen } from './kitchen.js';
+
+/** Whole eggs of one size. */
+export interface Eggs {
+  count: Exact;
+  size: EggSize;
+  /** Edible grams over the need, less one. */
+  drift: Exact;
+}
+
+/** The size class that a line names, or the kitchen's usual one. */
+export function eggSizeNamed(kitchen: Kitchen, words: string): EggSize | null {
+  const folded = words.toLowerCase();
+  const named = kitchen.eggs.sizes
+    .filter((size) => folded.includes(size.name.toLowerCase()))
+    .sort((a, b) => b.name.length - a.name.length)[0];
+  return named ?? kitchen.eggs.sizes.find((size) => size.name === kitchen.eggs.usual) ?? null;
+}
+
+/**
+ * Whole eggs nearest to an edible weight: of the usual size if that is within the limit, else of another size sold there.
+ *
+ * @param grams Edible weight needed.
+ * @param limit Largest drift, as a fraction.
+ * @returns Null where no whole number of any size is near enough.
+ */
+export function wholeEggs(kitchen: Kitchen, grams: Exact, limit: Exact): Eggs | null {
+  const bySize = kitchen.eggs.sizes.map((size) => nearestCount(size, grams));
+  const usual = bySize.find((eggs) => eggs.size.name === kitchen.eggs.usual);
+  if (usual?.drift.abs().lessThanOrEqualTo(limit)) return usual;
+  const best = bySize.reduce<Eggs | null>(
+    (least, eggs) => (least === null || eggs.drift.abs().lessThan(least.drift.abs()) ? eggs : least),
+    null,
+  );
+  return best?.drift.abs().lessThanOrEqualTo(limit) ? best : null;
+}
+
+function nearestCount(size: EggSize, grams: Exact): Eggs {
+  const count = Exact.max(grams.dividedBy(size.edibleGrams).round(), 1);
+  return { count, size, drift: count.times(size.edibleGrams).dividedBy(grams).minus(1) };
+}

@@ -1,0 +1,134 @@
+import { Exact } from '../exact.js';
+import type { Foods } from '../food/find.js';
+import type { StatedDensities } from '../food/weigh.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
+import { cautionsFor } from './cautions.js';
+import { inBrackets } from './names-in-method.js';
+import { sharesOf } from './shares.js';
+import { densitiesStatedIn } from './stated-densities.js';
+import type { Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
+import { convertedLine, type Judgement, writtenLine } from './version-line.js';
+import { convertedMention, writtenMention } from './version-mention.js';
+
+/** Everything beside the recipe that a version depends on. */
+export interface Setting {
+  foods: Foods;
+  kitchens: ReadonlyMap<string, Kitchen>;
+  /** How far an author's amount may be from a measure, as a fraction. */
+  tolerance: Exact;
+}
+
+/**
+ * The recipe for one kitchen: as written where its author wrote for that kitchen, converted line by line elsewhere. A preserve is
+ * shown as written everywhere.
+ *
+ * @throws {RangeError} If the recipe's native kitchen or the wanted one is not in the setting: a reader of recipes checks that first.
+ */
+export function versionFor(recipe: Recipe, kitchenId: string, setting: Setting): Version {
+  const kitchen = kitchenOf(setting, kitchenId);
+  const native = kitchenOf(setting, recipe.kitchen);
+  const build: Build = { recipe, kitchen, native, setting, judgement: { tolerance: setting.tolerance } };
+  const parts = recipe.parts.map((part) => versionPart(part, build));
+  const steps = recipe.steps.map((each) => versionSteps(each, parts, build));
+  const { standing, cooked } = standingOf(parts, kitchen, native);
+  const version: Version = {
+    recipe,
+    kitchen,
+    standing,
+    cooked,
+    batchFactor: new Exact(1),
+    parts: inBrackets(parts, steps),
+    steps,
+    cautions: [],
+  };
+  return { ...version, cautions: cautionsFor(version) };
+}
+
+interface Build {
+  recipe: Recipe;
+  kitchen: Kitchen;
+  native: Kitchen;
+  setting: Setting;
+  judgement: Judgement;
+}
+
+function kitchenOf(setting: Setting, id: string): Kitchen {
+  const kitchen = setting.kitchens.get(id);
+  if (kitchen === undefined) throw new RangeError(`There is no kitchen \`${id}\` in this setting.`);
+  return kitchen;
+}
+
+function versionPart(part: Part, { recipe, kitchen, native, judgement }: Build): VersionPart {
+  const own =
+    part.native.kitchen === kitchen.id ? part.native : part.authored.find((each) => each.kitchen === kitchen.id);
+  if (own !== undefined && (own === part.native || recipe.preserve !== true)) {
+    const densities = densitiesStatedIn(own.lines, kitchen.units);
+    const lines = own.lines.map((line) => writtenLine(line, kitchen, densities, judgement));
+    return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
+  }
+  const densities = densitiesStatedIn(part.native.lines, native.units);
+  const lines = part.native.lines.map((line) =>
+    recipe.preserve === true
+      ? asWritten(line, native, densities, judgement)
+      : convertedLine(line, { native, kitchen, densities }, judgement),
+  );
+  return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
+}
+
+/** A preserve's balance of sugar, acid and fruit is what keeps it: nothing of it is changed. */
+function asWritten(...[line, native, densities, judgement]: Parameters<typeof writtenLine>): VersionLine {
+  return {
+    ...writtenLine(line, native, densities, judgement),
+    problems: [],
+    bought: null,
+    notes: [{ kind: 'as-written' }],
+  };
+}
+
+function authoredStanding(isNative: boolean, cooked: string | null): Standing {
+  if (isNative) return 'native';
+  return cooked === null ? 're-authored' : 'cooked';
+}
+
+function versionSteps(steps: Steps, parts: readonly VersionPart[], build: Build): VersionSteps {
+  const { recipe, kitchen } = build;
+  const own =
+    steps.native.kitchen === kitchen.id ? steps.native : steps.authored.find((each) => each.kitchen === kitchen.id);
+  if (own !== undefined || recipe.preserve === true) {
+    const method = own ?? steps.native;
+    const from = build.setting.kitchens.get(method.kitchen) ?? build.native;
+    return { steps, from: method.kitchen, mentions: method.mentions.map((mention) => writtenMention(mention, from)) };
+  }
+  return { steps, from: steps.native.kitchen, mentions: convertedMentions(steps.native, parts, build) };
+}
+
+function convertedMentions(
+  method: Method,
+  parts: readonly VersionPart[],
+  { kitchen, native, setting }: Build,
+): VersionMention[] {
+  const lines = parts.flatMap((part) => part.lines);
+  const nativeLines = parts.flatMap(({ part }) => part.native.lines);
+  const densities: StatedDensities = densitiesStatedIn(nativeLines, native.units);
+  const amounts = method.mentions.filter(
+    (mention): mention is Extract<Mention, { kind: 'amount' }> => mention.kind === 'amount',
+  );
+  const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, densities }, setting.foods);
+  return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? null));
+}
+
+const finished: readonly Standing[] = ['converted', 're-authored', 'cooked', 'native'];
+
+/** A version is as finished as its least finished part. */
+function standingOf(
+  parts: readonly VersionPart[],
+  kitchen: Kitchen,
+  native: Kitchen,
+): { standing: Standing; cooked: string | null } {
+  if (kitchen.id === native.id) return { standing: 'native', cooked: null };
+  const standings = parts.map((part) => part.standing);
+  const standing = finished.find((each) => standings.includes(each)) ?? 'converted';
+  const dates = parts.flatMap(({ ingredients }) => ingredients.cooked ?? []).sort();
+  return { standing, cooked: standing === 'cooked' ? (dates[0] ?? null) : null };
+}

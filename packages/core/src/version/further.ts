@@ -1,0 +1,37 @@
+import type { Quantity } from '../amount/reading.js';
+import { dimensionOf, isLengthUnit } from '../amount/size.js';
+import { writeStatement, writeTerm } from '../amount/write.js';
+import type { Exact } from '../exact.js';
+import type { Food } from '../food/food.js';
+import { weigh } from '../food/weigh.js';
+import { lengthFor } from '../kitchen/length.js';
+import { temperatureFor } from '../kitchen/temperature.js';
+import type { Conversion } from './convert-amount.js';
+import { land } from './land.js';
+
+/**
+ * A further quantity of a line's words in another kitchen: a length, a temperature, or an amount of the same food.
+ *
+ * @returns Null where it cannot be stated there: a finding, never left as it is.
+ */
+export function convertFurther(quantity: Quantity, food: Food | null, conversion: Conversion): string | null {
+  const high = quantity.high;
+  const low = convertOne(quantity.low, quantity, food, conversion);
+  if (low === null || high === null) return low;
+  const top = convertOne(high, quantity, food, conversion);
+  return top === null || top === low ? low : `${low} to ${top}`;
+}
+
+function convertOne(value: Exact, { unit }: Quantity, food: Food | null, conversion: Conversion): string | null {
+  const { native, kitchen, densities } = conversion;
+  const dimension = dimensionOf(unit);
+  if (isLengthUnit(unit)) return writeTerm(lengthFor(value, unit, kitchen));
+  if (unit === 'C' || unit === 'F') {
+    const to = temperatureFor(value, unit, kitchen);
+    return writeTerm({ low: to.value, high: null, unit: to.unit });
+  }
+  if (dimension !== 'mass' && dimension !== 'volume') return null;
+  const weighed = weigh(value, unit, food, { units: native.units, prep: '', stated: densities });
+  const landed = land({ weighed, dimension, food, byWrapper: false }, kitchen);
+  return landed === null ? null : writeStatement(landed.measure.terms);
+}

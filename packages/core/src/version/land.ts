@@ -1,0 +1,153 @@
+import { gramsIn } from '../amount/size.js';
+import type { Stated, Term } from '../amount/stated.js';
+import type { Dimension } from '../amount/unit.js';
+import { Exact } from '../exact.js';
+import type { Food } from '../food/food.js';
+import type { Weighed } from '../food/weigh.js';
+import { counterStepGrams, soldIn } from '../kitchen/buy.js';
+import type { Kitchen, Way } from '../kitchen/kitchen.js';
+import { type Measure, measuresBy, nearestOf } from '../kitchen/measure.js';
+
+/** What has to be measured out. */
+export interface Need {
+  weighed: Weighed;
+  /** What the author measured it by: the same kind of unit is kept where the kitchen measures the food so. */
+  dimension: Dimension;
+  food: Food | null;
+  /** Measured off a wrapper where it was written: a scale does that elsewhere. */
+  byWrapper: boolean;
+}
+
+/** A need landed on something that the kitchen measures. */
+export interface Landed {
+  measure: Measure;
+  /** Signed, as a fraction. */
+  error: Exact;
+}
+
+/** A level of awkwardness counts as much as this error, another kind of unit than the author's as much as that one. */
+const awkwardnessCost = 0.01;
+const otherKindCost = 0.03;
+
+/** The measurable amount nearest to a need; null where no tool of the kitchen can measure it. */
+export function land(need: Need, kitchen: Kitchen): Landed | null {
+  let best: { landed: Landed; cost: number } | null = null;
+  for (const table of tablesFor(need, kitchen)) {
+    const size = table.base === 'g' ? need.weighed.grams : need.weighed.millilitres;
+    if (size === null || !size.isPositive() || size.isZero()) continue;
+    for (const landed of closeTo(table.measures, size)) {
+      const cost = costOf(landed, need);
+      if (best === null || cost < best.cost) best = { landed, cost };
+    }
+  }
+  return best?.landed ?? null;
+}
+
+/** What one landing costs: its error first, then how awkward it is to measure. */
+function costOf({ measure, error }: Landed, need: Need): number {
+  const sameKind = (measure.base === 'ml') === (need.dimension === 'volume');
+  return (
+    Math.abs(Math.log1p(error.toNumber())) + awkwardnessCost * measure.awkwardness + (sameKind ? 0 : otherKindCost)
+  );
+}
+
+/** The nearest measure of each awkwardness: an easier one may be worth a little more error. */
+function closeTo(measures: readonly Measure[], size: Exact): Landed[] {
+  return [0, 1, 2].flatMap((awkwardness) => {
+    const nearest = nearestOf(
+      measures.filter((measure) => measure.awkwardness === awkwardness),
+      size,
+    );
+    return nearest === null ? [] : [nearest];
+  });
+}
+
+interface Table {
+  base: 'g' | 'ml';
+  measures: readonly Measure[];
+}
+
+/** Tables of what the kitchen can measure for this food, first choice first. */
+export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
+  const { food, weighed, dimension, byWrapper } = need;
+  const ways: Way[] = [];
+  const smallVolume = weighed.millilitres?.lessThanOrEqualTo(mostSpooned(kitchen)) ?? false;
+  const weighs = kitchen.scale !== null;
+  if (smallVolume && !(byWrapper && weighs) && !(dimension === 'mass' && weighs)) ways.push('spoon');
+  const pours = food?.pours ?? dimension === 'volume';
+  ways.push(...(pours ? kitchen.measures.pours : kitchen.measures.dry).filter((way) => way !== 'spoon'));
+  if (dimension === 'mass' && weighs && !ways.includes('scale')) ways.push('scale');
+  // Too little for the scale: the smallest spoons are still there.
+  if (smallVolume && !ways.includes('spoon')) ways.push('spoon');
+  const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresBy(kitchen, way) }));
+  return food === null ? tables : [...wrapperTable(food, kitchen), ...tables, ...counterTable(need, food, kitchen)];
+}
+
+function mostSpooned(kitchen: Kitchen): Exact {
+  return (kitchen.units.tbsp ?? new Exact(15)).times('3.5');
+}
+
+/** Cuts by the marks on the wrapper, where there is no scale. */
+function wrapperTable(food: Food, kitchen: Kitchen): Table[] {
+  const pack = soldIn(food, kitchen.id)?.packs.find(({ marks }) => marks !== null);
+  if (pack?.marks == null || kitchen.scale !== null) return [];
+  const { marks } = pack;
+  const measures: Measure[] = [];
+  const cuts = pack.grams.dividedBy(marks.grams).floor().toNumber();
+  for (let cut = 1; cut <= cuts; cut++) {
+    const terms = [wrapperTerm(marks.size.times(cut), marks.unit, kitchen)];
+    measures.push({ way: 'wrapper', terms, base: 'g', size: marks.grams.times(cut), awkwardness: 0 });
+  }
+  return [{ base: 'g', measures }];
+}
+
+/** Eight tablespoons of butter are written as half a cup. */
+function wrapperTerm(value: Exact, unit: Term['unit'], kitchen: Kitchen): Term {
+  if (unit === 'tbsp' && kitchen.cups !== null) {
+    const cups = value.dividedBy(16);
+    const written = cups.times(4).isInteger() || cups.times(3).isInteger();
+    if (written && cups.greaterThanOrEqualTo('0.5')) return { low: cups, high: null, unit: 'cup' };
+  }
+  return { low: value, high: null, unit };
+}
+
+/** What the shop weighs off, where a food is bought so and there is nothing at home to weigh it with. */
+function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
+  const sold = soldIn(food, kitchen.id);
+  const grams = need.weighed.grams;
+  if (sold === null || !sold.loose || grams === null) return [];
+  if (kitchen.scale !== null || need.dimension === 'volume') return [];
+  const step = counterStepGrams(kitchen);
+  const steps = Math.ceil(grams.dividedBy(step).toNumber()) + 1;
+  const measures: Measure[] = [];
+  for (let count = Math.max(1, steps - 2); count <= steps; count++) {
+    const value = kitchen.counter.step.times(count);
+    const terms: Term[] = [{ low: value, high: null, unit: kitchen.counter.unit }];
+    measures.push({ way: 'counter', terms, base: 'g', size: step.times(count), awkwardness: 0 });
+  }
+  return [{ base: 'g', measures }];
+}
+
+/** A landed measure as an amount. */
+export function stateMeasure(measure: Measure, approx: boolean): Stated {
+  return { statements: [[...measure.terms]], pack: null, eggSize: null, approx };
+}
+
+/** The weight or volume of a kitchen that no tool measures, written in its own units to the nearest whole or quarter: shown, and a finding. */
+export function unlanded(weighed: Weighed, kitchen: Kitchen): Stated | null {
+  if (weighed.grams !== null) {
+    if (kitchen.writes.mass.includes('g')) return one(weighed.grams.toSignificantDigits(2), 'g');
+    const ounces = weighed.grams.dividedBy(gramsIn('oz'));
+    return one(Exact.max(ounces.times(4).round().dividedBy(4), '0.25'), 'oz');
+  }
+  if (weighed.millilitres !== null) {
+    if (kitchen.jug?.unit === 'ml') return one(weighed.millilitres.toSignificantDigits(2), 'ml');
+    const cup = kitchen.units.cup;
+    if (cup !== undefined) return one(weighed.millilitres.dividedBy(cup).times(4).round().dividedBy(4), 'cup');
+  }
+  return null;
+}
+
+function one(low: Exact, unit: Term['unit']): Stated {
+  return { statements: [[{ low, high: null, unit }]], pack: null, eggSize: null, approx: false };
+}

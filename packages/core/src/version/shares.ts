@@ -1,0 +1,189 @@
+import { statedIn } from '../amount/stated.js';
+import { writeStated } from '../amount/write.js';
+import { Exact } from '../exact.js';
+import { type Foods, findFood } from '../food/find.js';
+import type { StatedDensities, Weighed } from '../food/weigh.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Line, Mention } from '../recipe/recipe.js';
+import { type Conversion, convertAmount } from './convert-amount.js';
+import { land, stateMeasure } from './land.js';
+import type { VersionLine } from './version.js';
+import { weighingOf, weighReading } from './weigh-line.js';
+
+type AmountMention = Extract<Mention, { kind: 'amount' }>;
+
+/** A part of a listed food that a step uses. */
+interface Share {
+  mention: AmountMention;
+  /** Of the line's native amount. */
+  fraction: Exact;
+}
+
+/** Shares that together are this near to the whole line use it up. */
+const usesUp = new Exact('0.02');
+
+/**
+ * The shares that a method takes of its listed foods, in a version.
+ *
+ * All shares of a line are landed on measures together: the last takes what the others leave, so that they add up to the line.
+ *
+ * @param lines The version's lines, of every part.
+ * @param native The native lines that the shares were written against.
+ * @returns The amount's words by mention key; null for an amount of a food that is not listed and cannot be converted.
+ */
+export function sharesOf(
+  mentions: readonly AmountMention[],
+  native: readonly Line[],
+  lines: readonly VersionLine[],
+  conversion: Conversion,
+  foods: Foods,
+): Map<string, string | null> {
+  const texts = new Map<string, string | null>();
+  const byLine = new Map<Line, Share[]>();
+  for (const mention of mentions) {
+    const line = listed(mention, native, conversion.native, foods);
+    const fraction = line === null ? null : fractionOf(mention, line, conversion);
+    if (line === null || fraction === null) texts.set(mention.key, free(mention, conversion));
+    else byLine.set(line, [...(byLine.get(line) ?? []), { mention, fraction }]);
+  }
+  for (const [line, shares] of byLine) {
+    const version = lines.find((candidate) => candidate.line === line) ?? sameFood(line, lines);
+    for (const [key, text] of landShares(shares, version, conversion)) texts.set(key, text);
+  }
+  return texts;
+}
+
+/** The line that `of` names: by its words first, then by its food. */
+export function listed(mention: AmountMention, lines: readonly Line[], kitchen: Kitchen, foods: Foods): Line | null {
+  const wanted = (mention.of ?? mention.reading.food?.text ?? '').toLowerCase();
+  if (wanted === '') return null;
+  const exact = lines.find((line) => line.reading.food?.text.toLowerCase() === wanted);
+  if (exact !== undefined) return exact;
+  const food = mention.food ?? findFood(wanted, foods, kitchen.id);
+  return food === null ? null : (lines.find((line) => line.food === food) ?? null);
+}
+
+function sameFood(line: Line, lines: readonly VersionLine[]): VersionLine | null {
+  return lines.find((candidate) => line.food !== null && candidate.line.food === line.food) ?? null;
+}
+
+function fractionOf(mention: AmountMention, line: Line, { native, densities }: Conversion): Exact | null {
+  const part = weighMention(mention, line, native, densities);
+  const whole = weighReading(line.reading, weighingOf(line.reading, line.food, native, densities))?.low;
+  if (whole === undefined) return null;
+  const byUnits = sameUnit(mention, line);
+  if (byUnits !== null) return byUnits;
+  return ratioOf(part?.grams ?? null, whole.grams) ?? ratioOf(part?.millilitres ?? null, whole.millilitres);
+}
+
+/** `½ cup` of `1 cup` is a half whatever a cup weighs. */
+function sameUnit(mention: AmountMention, line: Line): Exact | null {
+  const part = mention.reading.amounts[0];
+  const whole = line.reading.amounts[0];
+  if (part === undefined || whole === undefined || part.unit !== whole.unit || line.reading.pack !== null) return null;
+  return ratioOf(part.low, whole.low);
+}
+
+function weighMention(mention: AmountMention, line: Line, native: Kitchen, densities: StatedDensities): Weighed | null {
+  const reading = { ...mention.reading, prep: line.reading.prep };
+  return weighReading(reading, weighingOf(reading, line.food, native, densities))?.low ?? null;
+}
+
+function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {
+  return part === null || whole === null || whole.isZero() ? null : part.dividedBy(whole);
+}
+
+/** An amount of a food that no line lists is converted by itself. */
+function free(mention: AmountMention, conversion: Conversion): string | null {
+  if (mention.reading.amounts.length === 0) return null;
+  const stated = convertAmount(mention.reading, mention.food, conversion);
+  return stated === null ? null : writeStated(stated, conversion.kitchen);
+}
+
+function landShares(
+  shares: readonly Share[],
+  version: VersionLine | null,
+  conversion: Conversion,
+): [string, string | null][] {
+  const total = shares.reduce((sum, { fraction }) => sum.plus(fraction), new Exact(0));
+  const usesAll = shares.length > 1 && total.minus(1).abs().lessThanOrEqualTo(usesUp);
+  let left: Weighed = version?.chosen ?? { grams: null, millilitres: null };
+  return shares.map(({ mention, fraction }, index): [string, string | null] => {
+    if (version === null) return [mention.key, free(mention, conversion)];
+    const whole = shares.length === 1 && fraction.minus(1).abs().lessThanOrEqualTo(usesUp);
+    if (whole && version.stated !== null) return [mention.key, writeStated(version.stated, conversion.kitchen)];
+    if (usesAll && index === shares.length - 1) return [mention.key, lastShare(left, version, conversion.kitchen)];
+    const landed = landShare(version.chosen, fraction, version, conversion.kitchen);
+    if (landed === null)
+      return [mention.key, counted(fraction, version, conversion.kitchen) ?? free(mention, conversion)];
+    left = minus(left, landed.size, landed.base, version.chosen);
+    return [mention.key, landed.text];
+  });
+}
+
+interface LandedShare {
+  text: string;
+  size: Exact;
+  base: 'g' | 'ml';
+}
+
+function landShare(whole: Weighed, fraction: Exact, version: VersionLine, kitchen: Kitchen): LandedShare | null {
+  const unit = version.stated?.statements[0]?.[0]?.unit;
+  if (version.stated?.pack !== null || unit === 'count') return null;
+  const weighed = {
+    grams: whole.grams?.times(fraction) ?? null,
+    millilitres: whole.millilitres?.times(fraction) ?? null,
+  };
+  const mass = unit === 'g' || unit === 'kg' || unit === 'oz' || unit === 'lb';
+  const landed = land(
+    { weighed, dimension: mass ? 'mass' : 'volume', food: version.line.food, byWrapper: mass },
+    kitchen,
+  );
+  if (landed === null) return null;
+  const { size, base } = landed.measure;
+  return { text: writeStated(stateMeasure(landed.measure, false), kitchen), size, base };
+}
+
+/** What the others leave, if a tool measures it, else in words. */
+function lastShare(left: Weighed, version: VersionLine, kitchen: Kitchen): string {
+  const landed = landShare(left, new Exact(1), version, kitchen);
+  if (landed === null) return 'the rest';
+  const size = landed.base === 'g' ? left.grams : left.millilitres;
+  const exact = size?.minus(landed.size).abs().lessThanOrEqualTo(size.times('0.005')) ?? false;
+  return exact ? landed.text : 'the rest';
+}
+
+function minus(left: Weighed, size: Exact, base: 'g' | 'ml', whole: Weighed): Weighed {
+  const own = base === 'g' ? whole.grams : whole.millilitres;
+  if (own === null || own.isZero()) return left;
+  const part = size.dividedBy(own);
+  return {
+    grams: left.grams === null || whole.grams === null ? null : left.grams.minus(whole.grams.times(part)),
+    millilitres:
+      left.millilitres === null || whole.millilitres === null
+        ? null
+        : left.millilitres.minus(whole.millilitres.times(part)),
+  };
+}
+
+/** Part of a number of pieces: `2` of 4 onions. */
+function counted(fraction: Exact, version: VersionLine, kitchen: Kitchen): string | null {
+  const term = version.stated?.statements[0]?.[0];
+  if (term === undefined) return null;
+  const count = term.low.times(fraction).times(2).round().dividedBy(2);
+  if (count.isZero()) return null;
+  return writeStated(
+    {
+      statements: [[{ low: count, high: null, unit: term.unit }]],
+      pack: version.stated?.pack ?? null,
+      eggSize: version.stated?.eggSize ?? null,
+      approx: false,
+    },
+    kitchen,
+  );
+}
+
+/** Whether a mention states an amount at all. */
+export function statesAmount(mention: AmountMention): boolean {
+  return statedIn(mention.reading) !== null;
+}

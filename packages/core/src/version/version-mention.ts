@@ -1,0 +1,134 @@
+import type { TemperatureReading } from '../amount/reading.js';
+import { writeTerm } from '../amount/write.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import { lengthFor } from '../kitchen/length.js';
+import { dialSettings, ovenHeat, writeOven } from '../kitchen/oven.js';
+import { panFor } from '../kitchen/pan.js';
+import { coreFor, isUnderdone, safeMinimum } from '../kitchen/safe.js';
+import { temperatureFor } from '../kitchen/temperature.js';
+import type { Mention } from '../recipe/recipe.js';
+import type { Problem } from './problem.js';
+import type { PlacedProblem, VersionMention } from './version.js';
+
+/** An annotation as its author wrote it for a kitchen, judged there. */
+export function writtenMention(mention: Mention, kitchen: Kitchen): VersionMention {
+  const problems = [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
+  const least = mention.kind === 'core' && mention.class !== null ? safeMinimum(kitchen, mention.class) : null;
+  return { mention, text: mention.text, hold: least?.hold ?? '', problems };
+}
+
+/**
+ * An annotation in another kitchen.
+ *
+ * @param share What an `amount` comes to there, worked out together with the other shares of its line.
+ */
+export function convertedMention(
+  mention: Mention,
+  native: Kitchen,
+  kitchen: Kitchen,
+  share: string | null,
+): VersionMention {
+  const written = writtenMention(mention, native);
+  const { text, hold } = inKitchen(mention, native, kitchen, share);
+  return { mention, text: text ?? mention.text, hold, problems: written.problems };
+}
+
+function inKitchen(
+  mention: Mention,
+  native: Kitchen,
+  kitchen: Kitchen,
+  share: string | null,
+): { text: string | null; hold: string } {
+  switch (mention.kind) {
+    case 'amount':
+      return { text: share, hold: '' };
+    case 'oven': {
+      const heat = ovenHeat(mention.settings, native);
+      return { text: heat === null ? null : writeOven(dialSettings(heat, kitchen)), hold: '' };
+    }
+    case 'core':
+      return coreText(mention.readings, mention.class, native, kitchen);
+    case 'temp':
+      return { text: temperatureText(mention.readings, native, kitchen), hold: '' };
+    case 'pan':
+      return { text: panText(mention, native, kitchen), hold: '' };
+    case 'length':
+      return { text: lengthText(mention, kitchen), hold: '' };
+  }
+}
+
+function coreText(
+  readings: readonly TemperatureReading[],
+  foodClass: string | null,
+  native: Kitchen,
+  kitchen: Kitchen,
+): { text: string | null; hold: string } {
+  const reading = readings[0];
+  if (reading === undefined) return { text: null, hold: '' };
+  const unit = unitOf(reading, native);
+  const low = coreFor(reading.low, unit, kitchen, foodClass);
+  const high = reading.high === null ? null : coreFor(reading.high, unit, kitchen, foodClass);
+  const top = high?.value.greaterThan(low.value) ? high.value : null;
+  return { text: writeTerm({ low: low.value, high: top, unit: low.unit }), hold: low.hold };
+}
+
+function temperatureText(readings: readonly TemperatureReading[], native: Kitchen, kitchen: Kitchen): string | null {
+  const reading = readings[0];
+  if (reading === undefined) return null;
+  const unit = unitOf(reading, native);
+  const low = temperatureFor(reading.low, unit, kitchen);
+  const high = reading.high === null ? null : temperatureFor(reading.high, unit, kitchen);
+  return writeTerm({ low: low.value, high: high?.value ?? null, unit: low.unit });
+}
+
+function unitOf(reading: TemperatureReading, native: Kitchen): 'C' | 'F' {
+  return reading.impliedUnit ? native.writes.temperature : reading.unit;
+}
+
+/** The size alone changes; the words around it (`9-inch round`) keep their place. */
+function panText(mention: Extract<Mention, { kind: 'pan' }>, native: Kitchen, kitchen: Kitchen): string | null {
+  const choice = panFor(mention.reading, native, kitchen);
+  if (choice === null) return null;
+  const { span } = mention.reading;
+  return mention.text.slice(0, span.start) + choice.text + mention.text.slice(span.end);
+}
+
+function lengthText(mention: Extract<Mention, { kind: 'length' }>, kitchen: Kitchen): string {
+  const { low, high, unit, span } = mention.reading;
+  const from = lengthFor(low, unit, kitchen);
+  const to = high === null ? null : lengthFor(high, unit, kitchen);
+  const same = to === null || to.unit === from.unit;
+  const text = same ? writeTerm({ ...from, high: to?.low ?? null }) : `${writeTerm(from)} to ${writeTerm(to)}`;
+  return mention.text.slice(0, span.start) + text + mention.text.slice(span.end);
+}
+
+function placed(mention: Mention, problem: Problem): PlacedProblem {
+  return { problem, span: { start: 0, end: mention.text.length } };
+}
+
+/** Never lifted in silence: the author has to write the safe temperature. */
+function underdone(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
+  if (mention.kind !== 'core' || mention.class === null) return [];
+  const minimum = safeMinimum(kitchen, mention.class);
+  if (minimum === null) return [];
+  const low = mention.readings.find((reading) => isUnderdone(reading.low, unitOf(reading, kitchen), minimum));
+  if (low === undefined) return [];
+  const safe = coreFor(minimum.temperature, minimum.unit, kitchen, mention.class);
+  const write = writeTerm({ low: safe.value, high: null, unit: safe.unit });
+  return [placed(mention, { rule: 'underdone', text: mention.text, minimum, write })];
+}
+
+function disagreeing(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
+  if (mention.kind !== 'oven') return [];
+  const heat = ovenHeat(mention.settings, kitchen);
+  if (heat?.disagreement == null) return [];
+  const { first, second } = heat.disagreement;
+  const words = ({ span }: typeof first): string => mention.text.slice(span.start, span.end).trim();
+  return [placed(mention, { rule: 'oven-disagrees', text: mention.text, first: words(first), second: words(second) })];
+}
+
+function unread(mention: Mention): PlacedProblem[] {
+  if (mention.kind !== 'amount' || mention.reading.doubt === null) return [];
+  const { text, because, instead } = mention.reading.doubt;
+  return [placed(mention, { rule: 'unreadable-amount', text, because, instead })];
+}

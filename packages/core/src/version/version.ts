@@ -1,0 +1,95 @@
+import type { Span } from '../amount/reading.js';
+import type { Stated } from '../amount/stated.js';
+import type { Exact } from '../exact.js';
+import type { Weighed } from '../food/weigh.js';
+import type { Bought } from '../kitchen/buy.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Ingredients, Line, Mention, Part, Recipe, Steps } from '../recipe/recipe.js';
+import type { Problem } from './problem.js';
+
+/** Where a version comes from. */
+export type Standing = 'native' | 'converted' | 're-authored' | 'cooked';
+
+/** A stretch of a line or label to be replaced; an empty `text` takes it away. */
+export interface Edit extends Span {
+  text: string;
+}
+
+/** A finding's place inside its line: the smallest stretch that an author would edit. */
+export interface PlacedProblem {
+  problem: Problem;
+  span: Span;
+}
+
+/** One ingredient line of a version. */
+export interface VersionLine {
+  line: Line;
+  /** What to replace in the line's words; empty for a line that reads as it was written. */
+  edits: Edit[];
+  /** The amount of this version; null for a line with none. */
+  stated: Stated | null;
+  /** What the native line weighs. */
+  native: Weighed;
+  /** What this version's amount weighs. */
+  chosen: Weighed;
+  /** Chosen over native, less one; null where either is not known. */
+  drift: Exact | null;
+  /** What to buy; null where nothing is known of it. */
+  bought: Bought | null;
+  problems: PlacedProblem[];
+  /** Allergens that a stand-in adds. */
+  notes: LineNote[];
+}
+
+/** A short note that the page shows with a line. */
+export type LineNote =
+  | { kind: 'lighter-kosher' }
+  | { kind: 'as-written' }
+  | { kind: 'stand-in'; foods: string[]; allergens: string[] };
+
+/** One part of a version: the native lines re-stated, or the author's own block. */
+export interface VersionPart {
+  part: Part;
+  ingredients: Ingredients;
+  standing: Standing;
+  lines: VersionLine[];
+}
+
+/** One annotation of a version. */
+export interface VersionMention {
+  mention: Mention;
+  /** What is read in this version. */
+  text: string;
+  /** A hold or rest that belongs to a core temperature. */
+  hold: string;
+  problems: PlacedProblem[];
+}
+
+/** One method of a version. */
+export interface VersionSteps {
+  steps: Steps;
+  /** The kitchen whose method is shown. */
+  from: string;
+  mentions: VersionMention[];
+}
+
+/** What a cook is told beside the amounts. */
+export type Caution =
+  | { kind: 'core-temperature'; authority: string }
+  | { kind: 'preserve' }
+  | { kind: 'cure' }
+  | { kind: 'pan'; drift: Exact };
+
+/** The recipe for one kitchen. Page and check both read this and compute nothing of their own. */
+export interface Version {
+  recipe: Recipe;
+  kitchen: Kitchen;
+  /** The least finished of its parts: a converted line makes a converted version. */
+  standing: Standing;
+  cooked: string | null;
+  /** Version's size over native size: 1 until a version is re-authored by the anchor. */
+  batchFactor: Exact;
+  parts: VersionPart[];
+  steps: VersionSteps[];
+  cautions: Caution[];
+}

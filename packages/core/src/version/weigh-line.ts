@@ -1,0 +1,152 @@
+import type { LineReading } from '../amount/reading.js';
+import { dimensionOf, isMassUnit, isVolumeUnit } from '../amount/size.js';
+import { type Stated, statedIn } from '../amount/stated.js';
+import type { Dimension } from '../amount/unit.js';
+import type { Exact } from '../exact.js';
+import type { Food, Pack } from '../food/food.js';
+import { fromGrams, nothing, type StatedDensities, type Weighed, weigh } from '../food/weigh.js';
+import { soldIn } from '../kitchen/buy.js';
+import { eggSizeNamed } from '../kitchen/egg.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import { samePack } from './whole-packs.js';
+
+/** The food whose pieces weigh what the kitchen's egg sizes say. */
+export const wholeEgg = 'egg';
+
+/** Both ends of what an amount weighs. */
+export interface WeighedAmount {
+  low: Weighed;
+  high: Weighed | null;
+  dimension: Dimension;
+  /** Drained grams, where the line says drained and its pack has a sourced figure. */
+  drainedGrams: Exact | null;
+  /** The shop's pack, where packs are counted. */
+  pack: Pack | null;
+  /** How many packs or pieces. */
+  count: Exact | null;
+}
+
+/** Everything needed to weigh an amount in the kitchen where it stands. */
+export interface Weighing {
+  food: Food | null;
+  kitchen: Kitchen;
+  prep: string;
+  sizeWord: string;
+  densities: StatedDensities;
+}
+
+/** How an ingredient line is weighed. */
+export function weighingOf(
+  reading: LineReading,
+  food: Food | null,
+  kitchen: Kitchen,
+  densities: StatedDensities,
+): Weighing {
+  return { food, kitchen, prep: reading.prep, sizeWord: reading.size?.text ?? '', densities };
+}
+
+/** What an amount weighs where it stands; null for a line with no amount. */
+export function weighStated(stated: Stated | null, weighing: Weighing): WeighedAmount | null {
+  const terms = stated?.statements[0];
+  const first = terms?.[0];
+  if (stated === null || terms === undefined || first === undefined) return null;
+  if (stated.pack !== null) return weighPacks(stated, weighing);
+  const unit = first.unit;
+  const container = unit === 'can' || unit === 'tin' || unit === 'packet';
+  const usual = container ? onlyPack(weighing) : null;
+  if (usual !== null) return counted(first.low, first.high, usual, weighing);
+  const low = sum(terms.map((term) => weighTerm(term.low, term.unit, stated, weighing)));
+  const ranged = terms.some((term) => term.high !== null);
+  const high = ranged ? sum(terms.map((term) => weighTerm(term.high ?? term.low, term.unit, stated, weighing))) : null;
+  const count = dimensionOf(unit) === 'count' ? first.low : null;
+  return { low, high, dimension: dimensionOf(unit), drainedGrams: null, pack: null, count };
+}
+
+/** What the native line weighs. */
+export function weighReading(reading: LineReading, weighing: Weighing): WeighedAmount | null {
+  return weighStated(statedIn(reading), weighing);
+}
+
+function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stated, weighing: Weighing): Weighed {
+  const { food, kitchen } = weighing;
+  if (food?.id === wholeEgg && unit === 'count') {
+    const size = eggSizeNamed(kitchen, stated.eggSize ?? weighing.sizeWord);
+    return size === null
+      ? { grams: null, millilitres: null }
+      : fromGrams(value.times(size.edibleGrams), food, scales(weighing));
+  }
+  const pieceSize = `${weighing.sizeWord} ${weighing.prep}`;
+  return weigh(value, unit, food, {
+    ...scales(weighing),
+    prep: dimensionOf(unit) === 'count' ? pieceSize : weighing.prep,
+  });
+}
+
+function scales({ kitchen, prep, densities }: Weighing): Parameters<typeof weigh>[3] {
+  return { units: kitchen.units, prep, stated: densities };
+}
+
+function weighPacks(stated: Stated, weighing: Weighing): WeighedAmount | null {
+  const count = stated.statements[0]?.[0];
+  const { pack } = stated;
+  if (count === undefined || pack === null) return null;
+  const { food, kitchen } = weighing;
+  const label = labelGrams(pack, weighing);
+  const listed = food === null || label.grams === null ? null : samePack(label.grams, soldIn(food, kitchen.id));
+  const each = label.grams === null ? label : fromGrams(label.grams, food, scales(weighing));
+  const times = (factor: Exact): Weighed => ({
+    grams: each.grams?.times(factor) ?? null,
+    millilitres: each.millilitres?.times(factor) ?? null,
+  });
+  const dimension = isMassUnit(pack.unit) ? 'mass' : isVolumeUnit(pack.unit) ? 'volume' : 'count';
+  return {
+    low: times(count.low),
+    high: count.high === null ? null : times(count.high),
+    dimension,
+    drainedGrams: drained(count.low, listed, weighing),
+    pack: listed,
+    count: count.low,
+  };
+}
+
+/** A label in volume carries its grams: the shop's own figure for that size, else by density. */
+function labelGrams(pack: NonNullable<Stated['pack']>, weighing: Weighing): Weighed {
+  const { food, kitchen } = weighing;
+  const listed =
+    food === null
+      ? undefined
+      : soldIn(food, kitchen.id)?.packs.find(({ size, unit }) => unit === pack.unit && size.equals(pack.size));
+  if (listed !== undefined) return { grams: listed.grams, millilitres: null };
+  return weigh(pack.size, pack.unit, food, scales(weighing));
+}
+
+function drained(count: Exact, pack: Pack | null, { prep }: Weighing): Exact | null {
+  return pack?.drainedGrams != null && /\bdrained\b/i.test(prep) ? pack.drainedGrams.times(count) : null;
+}
+
+/** `1 can butter beans`: the one size that is sold there. */
+function onlyPack({ food, kitchen }: Weighing): Pack | null {
+  const packs = food === null ? [] : (soldIn(food, kitchen.id)?.packs ?? []);
+  return packs.length === 1 ? (packs[0] ?? null) : null;
+}
+
+function counted(low: Exact, high: Exact | null, pack: Pack, weighing: Weighing): WeighedAmount {
+  const of = (count: Exact): Weighed => fromGrams(pack.grams.times(count), weighing.food, scales(weighing));
+  return {
+    low: of(low),
+    high: high === null ? null : of(high),
+    dimension: 'mass',
+    drainedGrams: drained(low, pack, weighing),
+    pack,
+    count: low,
+  };
+}
+
+function sum(parts: readonly Weighed[]): Weighed {
+  const total = (pick: (part: Weighed) => Exact | null): Exact | null =>
+    parts.reduce<Exact | null>((acc, part) => {
+      const value = pick(part);
+      return acc === null || value === null ? null : acc.plus(value);
+    }, nothing);
+  return { grams: total((part) => part.grams), millilitres: total((part) => part.millilitres) };
+}
