@@ -1,0 +1,12 @@
+import { unified } from '@astrojs/markdown-remark';
+import retare from '@retare/astro';
+import { defineConfig } from 'astro/config';
+
+export default defineConfig({
+  site: 'https://saltmarsh-suppers.example',
+  markdown: { processor: unified() },
+  integrations: [retare()],
+  // The pages allow scripts and styles from their own files only, so nothing may be written into the HTML.
+  build: { inlineStylesheets: 'never' },
+  vite: { build: { assetsInlineLimit: 0 } },
+});
