@@ -1,1 +1,10 @@
-export {};
+export { builtInLarder } from './built-in-larder.js';
+export { extendLarder } from './extend-larder.js';
+export type { Larder } from './larder.js';
+export { type LoadedSettings, loadSettings } from './read/load-settings.js';
+export { type Problem, problemLine } from './read/problem.js';
+export { readSettings, type SettingsReading } from './read/read-settings.js';
+export { readSiteLarder, type SiteLarderReading } from './read/read-site-larder.js';
+export type { LarderData } from './schema/larder-schema.js';
+export { type RuleName, ruleNames, type Severity, safeClasses } from './schema/words.js';
+export { defaultSettings, type Settings } from './settings.js';

@@ -1,0 +1,27 @@
+// Puts foods/*.yaml and kitchens/*.yaml together as dist/larder.json. Runs after `tsc --build`.
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { compileLarder } from '../dist/compile/compile-larder.js';
+import { problemLine } from '../dist/read/problem.js';
+
+const root = new URL('../', import.meta.url);
+
+const filesOf = (folder) =>
+  readdirSync(new URL(`${folder}/`, root))
+    .filter((name) => name.endsWith('.yaml'))
+    .sort()
+    .map((name) => {
+      const url = new URL(`${folder}/${name}`, root);
+      return { path: relative(process.cwd(), fileURLToPath(url)), text: readFileSync(url, 'utf8') };
+    });
+
+const { data, problems } = compileLarder(filesOf('kitchens'), filesOf('foods'));
+for (const problem of problems) console.error(problemLine(problem));
+if (problems.length > 0) {
+  console.error(`larder.json was not written: ${problems.length} ${problems.length === 1 ? 'problem' : 'problems'}`);
+  process.exitCode = 1;
+} else {
+  writeFileSync(new URL('dist/larder.json', root), `${JSON.stringify(data)}\n`);
+  console.log(`larder.json: ${Object.keys(data.foods).length} foods, ${Object.keys(data.kitchens).length} kitchens`);
+}

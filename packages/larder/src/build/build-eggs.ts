@@ -1,0 +1,27 @@
+import { type EggSize, Exact, type Kitchen } from '@retare/core';
+import { exactOf } from '../schema/exact-number.js';
+import type { KitchenEntry } from '../schema/kitchen-schema.js';
+import type { Needs } from './build-kitchen.js';
+
+type Eggs = Kitchen['eggs'];
+
+// White and yolk, as a part of the weight in the shell. US classes come out within 2 % of USDA SR26 01123.
+const ediblePart = new Exact('0.88');
+
+/** The egg sizes sold, each from the entry or from the base, the lightest first. */
+export function buildEggs(
+  { usual, typical, sizes }: NonNullable<KitchenEntry['eggs']>,
+  needs: Needs,
+  base?: Eggs,
+): Eggs {
+  const byName = new Map<string, EggSize>((base?.sizes ?? []).map((size) => [size.name, size]));
+  for (const [name, size] of Object.entries(sizes ?? {})) {
+    const typicalGrams = exactOf(size.typical);
+    byName.set(name, { name, typicalGrams, edibleGrams: typicalGrams.times(ediblePart) });
+  }
+  return {
+    usual: needs('eggs.usual', usual ?? base?.usual),
+    typical: needs('eggs.typical', typical ?? base?.typical),
+    sizes: [...byName.values()].sort((one, other) => one.typicalGrams.comparedTo(other.typicalGrams)),
+  };
+}

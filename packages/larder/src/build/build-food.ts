@@ -1,0 +1,68 @@
+import type { Density, Food, FoodName, Kitchen } from '@retare/core';
+import { exactOf } from '../schema/exact-number.js';
+import type { DensityYaml, FoodEntry } from '../schema/food-schema.js';
+import { buildSold } from './build-sold.js';
+
+/** The volume units of a kitchen, by its id: those of `us` are what densities are stated per. None for `any`. */
+export type UnitsOf = (kitchen: string) => Kitchen['units'];
+
+/**
+ * A food out of its checked data.
+ *
+ * @param base The food whose keys the entry overrides. Names and shops are overridden by kitchen, every other key whole.
+ * @throws {RangeError} If a key is in neither: data that was not checked.
+ */
+export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?: Food): Food {
+  const needs = <Value>(key: string, value: Value | undefined): Value => {
+    if (value === undefined) throw new RangeError(`Food ${id} was built without ${key}`);
+    return value;
+  };
+  const densities = entry.densities?.map((density) => buildDensity(density, unitsOf('us'))) ?? base?.densities ?? [];
+  return {
+    id,
+    names: { ...base?.names, ...mapValues(entry.names ?? {}, (names) => names.map(buildName)) },
+    role: needs('role', entry.role ?? base?.role),
+    pours: entry.pours ?? base?.pours ?? false,
+    densities,
+    pieces: entry.pieces?.map(buildPiece) ?? base?.pieces ?? [],
+    keeps: entry.keeps === undefined ? needs('keeps', base?.keeps) : buildKeeping(entry.keeps),
+    coreClass: entry.core ?? base?.coreClass ?? null,
+    allergens: entry.allergens ?? base?.allergens ?? [],
+    contains: entry.contains?.map(buildShare) ?? base?.contains ?? [],
+    sold: {
+      ...base?.sold,
+      ...mapValues(entry.sold ?? {}, (sold, kitchen) => buildSold(sold, { densities, units: unitsOf(kitchen) })),
+    },
+  };
+}
+
+function buildName(name: string): FoodName {
+  const [one = '', many = one] = name.split('/').map((part) => part.trim());
+  return { one, many };
+}
+
+/** A density's measure is a US one (USDA), or a millilitre. */
+function buildDensity({ form, grams, per, source }: DensityYaml, us: Kitchen['units']): Density {
+  const ml = per === 'ml' ? exactOf(1) : us[per];
+  if (ml === undefined) throw new RangeError(`The us kitchen has no ${per}`);
+  return { form: form ?? null, gramsPerMl: exactOf(grams).dividedBy(ml), source };
+}
+
+function buildPiece({ unit, size, grams, source }: NonNullable<FoodEntry['pieces']>[number]): Food['pieces'][number] {
+  return { unit, size: size ?? null, grams: exactOf(grams), source };
+}
+
+function buildKeeping({ where, days, freezes, least, source }: NonNullable<FoodEntry['keeps']>): Food['keeps'] {
+  return { where, days: days ?? null, freezes, leastGrams: exactOf(least), source };
+}
+
+function buildShare({ food, share }: NonNullable<FoodEntry['contains']>[number]): Food['contains'][number] {
+  return { food, share: exactOf(share) };
+}
+
+function mapValues<From, To>(
+  record: Readonly<Record<string, From>>,
+  map: (value: From, key: string) => To,
+): Record<string, To> {
+  return Object.fromEntries(Object.entries(record).map(([key, value]) => [key, map(value, key)]));
+}

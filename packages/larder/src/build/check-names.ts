@@ -1,0 +1,71 @@
+import type { Food, Kitchen } from '@retare/core';
+import type { Fault, KeyPath } from '../read/problem.js';
+import type { FoodEntry } from '../schema/food-schema.js';
+
+/** What a food's names are looked up in. */
+export interface Known {
+  base: ReadonlyMap<string, Food>;
+  /** Entries beside this one: named even if they have faults of their own. */
+  entries: Readonly<Record<string, FoodEntry>>;
+  kitchens: ReadonlyMap<string, Kitchen>;
+}
+
+/** What one food names beyond itself (foods that nobody has, kitchens that nobody has), and kitchens it forgets. */
+export function checkNames(id: string, entry: FoodEntry, { base, entries, kitchens }: Known): Fault[] {
+  const isKnown = (food: string) => (entries[food] === undefined ? base.has(food) : entries[food].remove !== true);
+  return [
+    ...foodsNamed(entry)
+      .filter(({ food }) => !isKnown(food))
+      .map(({ path, food }) => ({
+        path,
+        message: `There is no food \`${food}\` in the larder. Add it, or name another`,
+      })),
+    ...(['names', 'sold'] as const).flatMap((key) => [
+      ...Object.keys(entry[key] ?? {})
+        .filter((kitchen) => kitchen !== 'any' && !kitchens.has(kitchen))
+        .map((kitchen) => unknownKitchen([key, kitchen], kitchen, kitchens)),
+      ...forgotten(key, { ...base.get(id)?.[key], ...entry[key] }, kitchens),
+    ]),
+  ];
+}
+
+function forgotten(key: 'names' | 'sold', has: object, kitchens: ReadonlyMap<string, Kitchen>): Fault[] {
+  const missing = [...kitchens.keys()].filter((kitchen) => !('any' in has) && !(kitchen in has));
+  if (missing.length === 0) return [];
+  const list = missing.map((kitchen) => `\`${kitchen}\``).join(', ');
+  return [
+    { path: [key], message: `\`${key}\` says nothing for ${list}. Add them, or \`any\` for every other kitchen` },
+  ];
+}
+
+/** A food whose contents or stand-ins were taken away, though it was not itself touched. */
+export function checkRemoved(id: string, foods: ReadonlyMap<string, Food>): Fault[] {
+  return [...foods.values()]
+    .filter((food) => partsOf(food).includes(id))
+    .map((food) => ({
+      path: ['remove'],
+      message: `\`${id}\` cannot be removed: \`${food.id}\` is made of it or replaced by it. Override that food too`,
+    }));
+}
+
+/** The fault of a kitchen id that nobody has. */
+export function unknownKitchen(path: KeyPath, id: string, kitchens: ReadonlyMap<string, unknown>): Fault {
+  const allowed = [...kitchens.keys()];
+  const known = allowed.map((each) => `\`${each}\``).join(', ');
+  return { path, message: `There is no kitchen \`${id}\`. Use ${known}, or one from your larder file`, allowed };
+}
+
+function foodsNamed({ contains = [], sold = {} }: FoodEntry): { path: KeyPath; food: string }[] {
+  const contents = contains.map(({ food }, index) => ({ path: ['contains', index, 'food'], food }));
+  const standIns = Object.entries(sold).flatMap(([kitchen, shops]) =>
+    (shops['stand-ins'] ?? []).flatMap(({ parts }, one) =>
+      parts.map(({ food }, other) => ({ path: ['sold', kitchen, 'stand-ins', one, 'parts', other, 'food'], food })),
+    ),
+  );
+  return [...contents, ...standIns];
+}
+
+const partsOf = ({ contains, sold }: Food): string[] => [
+  ...contains.map(({ food }) => food),
+  ...Object.values(sold).flatMap(({ standIns }) => standIns.flatMap(({ parts }) => parts.map(({ food }) => food))),
+];

@@ -1,0 +1,72 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { builtInLarder } from '../built-in-larder.js';
+import { extendLarder } from '../extend-larder.js';
+import type { Larder } from '../larder.js';
+import type { Settings } from '../settings.js';
+import type { Problem } from './problem.js';
+import { readSettings } from './read-settings.js';
+import { readSiteLarder } from './read-site-larder.js';
+import { readYaml } from './read-yaml.js';
+
+/** A site's settings and larder, as they lie on disk. */
+export interface LoadedSettings {
+  settings: Settings;
+  /** The built-in larder, extended by the site's own. */
+  larder: Larder;
+  problems: readonly Problem[];
+  /** SHA-256 over settings and larder, in hexadecimal: what was worked out with the one holds as long as it stays. */
+  digest: string;
+}
+
+const settingsFile = 'retare.yaml';
+
+/**
+ * Loads `retare.yaml` and the larder file that it names. No `retare.yaml` means the defaults.
+ *
+ * @param rootDir The site's root.
+ * @returns Problems name files relative to the root. What has a problem is left at its default.
+ */
+export function loadSettings(rootDir: string): LoadedSettings {
+  const text = readFile(resolve(rootDir, settingsFile)) ?? '';
+  const { settings: first } = readSettings(text, settingsFile);
+  const site = first.larder === null ? ownLarder() : siteLarder(rootDir, text, first.larder);
+  // Kitchens can be checked only now that the site's own are known; a broken larder file may hold the missing ones.
+  const { settings, problems } = readSettings(
+    text,
+    settingsFile,
+    site.problems.length === 0 ? site.larder.kitchens : undefined,
+  );
+  const digest = createHash('sha256').update(site.larder.digest).update(JSON.stringify(settings)).digest('hex');
+  return { settings, larder: site.larder, problems: [...problems, ...site.problems], digest };
+}
+
+interface LoadedLarder {
+  larder: Larder;
+  problems: readonly Problem[];
+}
+
+const ownLarder = (): LoadedLarder => ({ larder: builtInLarder(), problems: [] });
+
+function siteLarder(rootDir: string, settingsText: string, path: string): LoadedLarder {
+  const text = readFile(resolve(rootDir, path));
+  if (text === undefined) {
+    const message = `There is no larder file \`${path}\`. Write its path from the folder of \`${settingsFile}\``;
+    return {
+      larder: builtInLarder(),
+      problems: [readYaml(settingsText, settingsFile).locate({ path: ['larder'], message })],
+    };
+  }
+  const { data, problems } = readSiteLarder(text, path);
+  return { larder: data === null ? builtInLarder() : extendLarder(builtInLarder(), data), problems };
+}
+
+/** The text of a file, undefined where there is no file to read. */
+function readFile(path: string): string | undefined {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,105 @@
+import { z } from 'zod';
+import { aboveZero, fraction, wholeNumber, zeroOrMore } from './exact-number.js';
+import { labelSize } from './label-size.js';
+import { identifier, source, text } from './text.js';
+import {
+  allergens,
+  keepingPlaces,
+  kitchenVolumeUnits,
+  massUnits,
+  pieceSizes,
+  pieceUnits,
+  roles,
+  safeClasses,
+  useWhole,
+  volumeUnits,
+} from './words.js';
+
+const takesName = 'takes `one/many`, or one word for a food that is not counted';
+const foodName = z
+  .string({ error: takesName })
+  .refine((name) => name.split('/').length <= 2 && name.split('/').every((part) => part.trim() !== ''), {
+    error: takesName,
+  });
+
+const density = z.strictObject({
+  form: text.optional(),
+  grams: aboveZero,
+  per: z.enum(['ml', ...kitchenVolumeUnits]),
+  source,
+});
+
+const piece = z.strictObject({
+  unit: z.enum(pieceUnits),
+  size: z.enum(pieceSizes).optional(),
+  grams: aboveZero,
+  source,
+});
+
+const keeps = z.strictObject({
+  where: z.enum(keepingPlaces),
+  days: wholeNumber.optional(),
+  freezes: z.boolean(),
+  least: zeroOrMore,
+  source,
+});
+
+const share = z.strictObject({ food: identifier, share: fraction });
+
+const pack = z.strictObject({
+  size: labelSize,
+  word: text,
+  whole: z.enum(useWhole),
+  grams: aboveZero.optional(),
+  drained: aboveZero.optional(),
+  marks: z.strictObject({ size: aboveZero, unit: z.enum([...massUnits, ...volumeUnits]), grams: aboveZero }).optional(),
+});
+
+const sold = z.strictObject({
+  packs: z.array(pack).min(1, { error: 'takes at least one pack' }).optional(),
+  loose: z.boolean().optional(),
+  singly: z.boolean().optional(),
+  tap: z.boolean().optional(),
+  'not-sold': z.boolean().optional(),
+  'stand-ins': z.array(z.strictObject({ parts: z.array(share).min(1), source })).optional(),
+  source,
+});
+
+/** One food of a food file. */
+export const foodSchema = z.strictObject({
+  id: identifier,
+  names: z.record(identifier, z.array(foodName).min(1, { error: 'takes at least one name' })),
+  role: z.enum(roles),
+  pours: z.boolean().optional(),
+  densities: z.array(density).optional(),
+  pieces: z.array(piece).optional(),
+  keeps,
+  core: z.enum(safeClasses).optional(),
+  allergens: z.array(z.enum(allergens)).optional(),
+  contains: z.array(share).optional(),
+  sold: z.record(identifier, sold),
+});
+
+/** A food file: a list of foods. */
+export const foodFileSchema = z.array(foodSchema);
+
+/** A food in a site's larder file, under its id: any keys of one, or `remove: true`. */
+export const foodEntrySchema = foodSchema
+  .omit({ id: true })
+  .partial()
+  .extend({ remove: z.literal(true).optional() });
+
+/** One food, as a food file has it. */
+export type FoodYaml = z.infer<typeof foodSchema>;
+
+/** A food under its id: whole, or the keys that differ from the larder's. */
+export type FoodEntry = z.infer<typeof foodEntrySchema>;
+
+/** How a kitchen's shops sell a food, as a food file has it. */
+export type SoldYaml = z.infer<typeof sold>;
+
+/** A pack, as a food file has it. */
+export type PackYaml = z.infer<typeof pack>;
+
+/** A density, as a food file has it. */
+export type DensityYaml = z.infer<typeof density>;
