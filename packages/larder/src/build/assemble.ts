@@ -8,7 +8,7 @@ import { buildFood, type UnitsOf } from './build-food.js';
 import { buildKitchen } from './build-kitchen.js';
 import { checkFood } from './check-food.js';
 import { checkKitchen } from './check-kitchen.js';
-import { checkNames, checkRemoved, unknownKitchen } from './check-names.js';
+import { checkForgotten, checkNames, checkRemoved, unknownKitchen } from './check-names.js';
 
 /** The larder with nothing in it. */
 export const emptyLarder: Larder = { foods: new Map(), kitchens: new Map(), digest: '' };
@@ -85,7 +85,11 @@ function assembleFoods(
     if (found.length === 0) foods.set(id, buildFood(id, entry, unitsOf, base.get(id)));
   }
   for (const [id, entry] of Object.entries(entries)) {
-    const named = entry.remove === true ? checkRemoved(id, foods) : checkNames(id, entry, { base, entries, kitchens });
+    const food = foods.get(id);
+    const named =
+      entry.remove === true
+        ? checkRemoved(id, foods)
+        : [...checkNames(entry, { base, entries, kitchens }), ...(food ? checkForgotten(food, kitchens) : [])];
     named.forEach(fault(id));
   }
   return { foods, faults };

@@ -1,16 +1,16 @@
-import type { Density, Exact, Kitchen, Pack, Sold } from '@retare/core';
+import {
+  type Density,
+  type Exact,
+  gramsIn,
+  isMassUnit,
+  type Kitchen,
+  millilitresIn,
+  type Pack,
+  type Sold,
+} from '@retare/core';
 import { exactOf } from '../schema/exact-number.js';
 import type { PackYaml, SoldYaml } from '../schema/food-schema.js';
 import { readLabelSize } from '../schema/label-size.js';
-
-const gramsIn: Readonly<Record<string, string>> = {
-  g: '1',
-  kg: '1000',
-  mg: '0.001',
-  oz: '28.349523125',
-  lb: '453.59237',
-};
-const millilitresIn: Readonly<Record<string, string>> = { ml: '1', cl: '10', dl: '100', l: '1000' };
 
 /** What a pack's weight can be worked out from: the food's densities and the sizes of that kitchen's own volume units. */
 export interface Weighing {
@@ -58,11 +58,10 @@ export function packGrams(pack: PackYaml, { densities, units }: Weighing): Exact
   if (pack.grams !== undefined) return exactOf(pack.grams);
   const label = readLabelSize(pack.size);
   if (label === null) return null;
-  const perUnit = gramsIn[label.unit];
-  if (perUnit !== undefined) return label.size.times(perUnit);
-  const millilitres = millilitresIn[label.unit] ?? (units as Readonly<Record<string, Exact>>)[label.unit];
+  if (isMassUnit(label.unit)) return label.size.times(gramsIn(label.unit));
+  const millilitres = label.unit === 'count' ? null : millilitresIn(label.unit, units);
   const density = densities.find(({ form }) => form === null);
-  if (millilitres === undefined || density === undefined) return null;
+  if (millilitres === null || density === undefined) return null;
   // A density per cup times cups leaves a tail of the 40th digit: off with it.
   return label.size.times(millilitres).times(density.gramsPerMl).toSignificantDigits(12);
 }

@@ -1,4 +1,4 @@
-import type { Kitchen, SafeTemperature } from '@retare/core';
+import { celsiusOf, type Exact, type Kitchen, millilitresIn, type SafeTemperature } from '@retare/core';
 import { oneOf } from '../read/faults-of.js';
 import type { Fault } from '../read/problem.js';
 
@@ -44,7 +44,7 @@ function checkWays({ measures, cups, jug, scale }: Kitchen): Fault[] {
 
 function checkWritten({ writes, units }: Kitchen): Fault[] {
   return [...writes.volume.entries()]
-    .filter(([, unit]) => !['ml', 'cl', 'dl', 'l'].includes(unit) && !(unit in units))
+    .filter(([, unit]) => millilitresIn(unit, units) === null)
     .map(([index, unit]) => ({
       path: ['writes', 'volume', index],
       message: `\`volume\` names \`${unit}\`, whose size is not in \`units\`. Give its millilitres there`,
@@ -65,7 +65,7 @@ function checkGas({ oven }: Kitchen): Fault[] {
 function checkSafe(kitchen: Kitchen, base: Kitchen | undefined): Fault[] {
   return (base?.safe ?? []).flatMap((least) => {
     const now = kitchen.safe.find((safe) => safe.class === least.class);
-    if (now === undefined || celsius(now).gte(celsius(least))) return [];
+    if (now === undefined || celsiusIn(now).gte(celsiusIn(least))) return [];
     const floor = `${least.temperature} °${least.unit}`;
     return [
       {
@@ -76,6 +76,4 @@ function checkSafe(kitchen: Kitchen, base: Kitchen | undefined): Fault[] {
   });
 }
 
-function celsius({ temperature, unit }: SafeTemperature): SafeTemperature['temperature'] {
-  return unit === 'C' ? temperature : temperature.minus(32).times(5).dividedBy(9);
-}
+const celsiusIn = ({ temperature, unit }: SafeTemperature): Exact => celsiusOf(temperature, unit);

@@ -10,8 +10,8 @@ export interface Known {
   kitchens: ReadonlyMap<string, Kitchen>;
 }
 
-/** What one food names beyond itself (foods that nobody has, kitchens that nobody has), and kitchens it forgets. */
-export function checkNames(id: string, entry: FoodEntry, { base, entries, kitchens }: Known): Fault[] {
+/** What one food names beyond itself, and nobody has: foods and kitchens. */
+export function checkNames(entry: FoodEntry, { base, entries, kitchens }: Known): Fault[] {
   const isKnown = (food: string) => (entries[food] === undefined ? base.has(food) : entries[food].remove !== true);
   return [
     ...foodsNamed(entry)
@@ -20,19 +20,25 @@ export function checkNames(id: string, entry: FoodEntry, { base, entries, kitche
         path,
         message: `There is no food \`${food}\` in the larder. Add it, or name another`,
       })),
-    ...(['names', 'sold'] as const).flatMap((key) => [
-      ...Object.keys(entry[key] ?? {})
+    ...(['names', 'sold'] as const).flatMap((key) =>
+      Object.keys(entry[key] ?? {})
         .filter((kitchen) => kitchen !== 'any' && !kitchens.has(kitchen))
         .map((kitchen) => unknownKitchen([key, kitchen], kitchen, kitchens)),
-      ...forgotten(key, { ...base.get(id)?.[key], ...entry[key] }, kitchens),
-    ]),
+    ),
   ];
 }
 
-function forgotten(key: 'names' | 'sold', has: object, kitchens: ReadonlyMap<string, Kitchen>): Fault[] {
-  const missing = [...kitchens.keys()].filter((kitchen) => !('any' in has) && !(kitchen in has));
-  if (missing.length === 0) return [];
-  const list = missing.map((kitchen) => `\`${kitchen}\``).join(', ');
+/** Kitchens of which a food says nothing: whether it is sold there, and what it is then called. */
+export function checkForgotten({ names, sold }: Food, kitchens: ReadonlyMap<string, Kitchen>): Fault[] {
+  const ids = [...kitchens.keys()];
+  const unsaid = ids.filter((id) => (sold[id] ?? sold.any) === undefined);
+  const unnamed = ids.filter((id) => (sold[id] ?? sold.any)?.sold === true && (names[id] ?? names.any) === undefined);
+  return [forgotten('sold', unsaid), forgotten('names', unnamed)].flat();
+}
+
+function forgotten(key: string, kitchens: readonly string[]): Fault[] {
+  if (kitchens.length === 0) return [];
+  const list = kitchens.map((kitchen) => `\`${kitchen}\``).join(', ');
   return [
     { path: [key], message: `\`${key}\` says nothing for ${list}. Add them, or \`any\` for every other kitchen` },
   ];

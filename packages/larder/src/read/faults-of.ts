@@ -64,7 +64,7 @@ function badValue(path: KeyPath, read: unknown, takes: string, instead = fractio
 function unknownKey(path: KeyPath, key: string, allowed: readonly string[]): Fault {
   const meant = near(key, allowed);
   const instead = meant === undefined ? `Use ${oneOf(allowed)}` : `Write \`${meant}\``;
-  const where = path.length === 0 ? 'here' : `of \`${nameOf(path)}\``;
+  const where = nameOf(path) === '' ? 'here' : `of \`${nameOf(path)}\``;
   return { path: [...path, key], on: 'key', message: `\`${key}\` is no key ${where}. ${instead}`, allowed };
 }
 

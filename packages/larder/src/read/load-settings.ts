@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import { builtInLarder } from '../built-in-larder.js';
 import { extendLarder } from '../extend-larder.js';
 import type { Larder } from '../larder.js';
+import type { LarderData } from '../schema/larder-schema.js';
 import type { Settings } from '../settings.js';
 import type { Problem } from './problem.js';
 import { readSettings } from './read-settings.js';
@@ -15,6 +16,8 @@ export interface LoadedSettings {
   settings: Settings;
   /** The built-in larder, extended by the site's own. */
   larder: Larder;
+  /** What the site's larder file holds, as plain data; null without one, or with a broken one. */
+  siteLarder: LarderData | null;
   problems: readonly Problem[];
   /** SHA-256 over settings and larder, in hexadecimal: what was worked out with the one holds as long as it stays. */
   digest: string;
@@ -39,15 +42,16 @@ export function loadSettings(rootDir: string): LoadedSettings {
     site.problems.length === 0 ? site.larder.kitchens : undefined,
   );
   const digest = createHash('sha256').update(site.larder.digest).update(JSON.stringify(settings)).digest('hex');
-  return { settings, larder: site.larder, problems: [...problems, ...site.problems], digest };
+  return { settings, larder: site.larder, siteLarder: site.data, problems: [...problems, ...site.problems], digest };
 }
 
 interface LoadedLarder {
   larder: Larder;
+  data: LarderData | null;
   problems: readonly Problem[];
 }
 
-const ownLarder = (): LoadedLarder => ({ larder: builtInLarder(), problems: [] });
+const ownLarder = (): LoadedLarder => ({ larder: builtInLarder(), data: null, problems: [] });
 
 function siteLarder(rootDir: string, settingsText: string, path: string): LoadedLarder {
   const text = readFile(resolve(rootDir, path));
@@ -55,11 +59,12 @@ function siteLarder(rootDir: string, settingsText: string, path: string): Loaded
     const message = `There is no larder file \`${path}\`. Write its path from the folder of \`${settingsFile}\``;
     return {
       larder: builtInLarder(),
+      data: null,
       problems: [readYaml(settingsText, settingsFile).locate({ path: ['larder'], message })],
     };
   }
   const { data, problems } = readSiteLarder(text, path);
-  return { larder: data === null ? builtInLarder() : extendLarder(builtInLarder(), data), problems };
+  return { larder: data === null ? builtInLarder() : extendLarder(builtInLarder(), data), data, problems };
 }
 
 /** The text of a file, undefined where there is no file to read. */

@@ -27,7 +27,7 @@ export interface YamlReading {
 /** Reads a YAML text. Never throws on bad text: its problems say what is wrong. */
 export function readYaml(text: string, path: string): YamlReading {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: 'silent' });
   const problemAt = (offset: number, key: string, message: string, allowed?: readonly string[]): Problem => {
     const { line, col } = lines.linePos(offset);
     return { path, line: Math.max(line, 1), column: Math.max(col, 1), key, message, ...(allowed && { allowed }) };
