@@ -1,1 +1,1 @@
-export {};
+export { default, type RetareOptions } from './integration.js';

@@ -1,1 +1,5 @@
-export {};
+export { checkFiles } from './check-files.js';
+export { type CheckedPost, checkPost, type Site } from './check-post.js';
+export type { FindingSeverity } from './finding.js';
+export { parsePost } from './parse-post.js';
+export { type JsonFinding, jsonReport, type Summary, summarise, summaryLine, textReport } from './report.js';

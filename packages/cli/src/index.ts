@@ -1,1 +1,2 @@
-export {};
+export type { Output } from './output.js';
+export { exitCodes, run } from './run.js';

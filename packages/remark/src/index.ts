@@ -1,1 +1,15 @@
-export {};
+export type { Fault } from './read/fault.js';
+export { type FrontMatter, type FrontMatterFault, readFrontMatter } from './read/front-matter.js';
+export { matterOf } from './read/matter-of.js';
+export type { LinePlace, MentionPlace, RecipeReading } from './read/reading.js';
+export { readRecipe } from './read/read-recipe.js';
+export { placeOf, type Words } from './read/words-of.js';
+export { readerStyle } from './page/reader-style.js';
+export { type Placements, placeInTree, placementsOf } from './place/place-recipe.js';
+export { larderOf } from './larder-of.js';
+export { readPost } from './read/read-post.js';
+export { default, type RemarkRetareOptions } from './remark-retare.js';
+export { versionsOf } from './versions-of.js';
+export { type AnnotationName, annotations, isAnnotation } from './syntax/names.js';
+export { attachSyntax } from './syntax/attach.js';
+export { restoreForeign } from './syntax/restore.js';

@@ -1,0 +1,68 @@
+import type { Larder, Settings } from '@retare/larder';
+import { matterOf, readPost, type RecipeReading, versionsOf } from 'remark-retare';
+import { VFile } from 'vfile';
+import { excuse } from './excuse.js';
+import type { Finding } from './finding.js';
+import { findingsOf } from './findings-of.js';
+import { frontMatterFindings } from './front-matter-findings.js';
+import { mentionsRetare } from './mentions-retare.js';
+import { parsePost } from './parse-post.js';
+import { annotationFindings, askPreserve, missingFrom } from './rules-of-the-text.js';
+
+/** What the check of one post saw. */
+export interface CheckedPost {
+  /** The file, with a message for every finding, in reading order. */
+  file: VFile;
+  /** Amounts, temperatures, pans and lengths that were read. */
+  amounts: number;
+  /** Whether the post has any annotation of ours. */
+  isRecipe: boolean;
+}
+
+/** What a post is checked against. */
+export interface Site {
+  larder: Larder;
+  settings: Settings;
+  /** Kitchens to tell findings of; all that are served where it is not given. */
+  only?: readonly string[];
+}
+
+/** Checks one post. A finding is a message on the file; nothing is thrown for what an author wrote. */
+export function checkPost(text: string, path: string, site: Site): CheckedPost {
+  const file = new VFile({ value: text, path });
+  if (!mentionsRetare(text)) return { file, amounts: 0, isRecipe: false };
+  const { larder, settings } = site;
+  const tree = parsePost(file);
+  const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
+  const findings = frontMatterFindings(tree, file, larder, settings);
+  if (reading !== null) {
+    findings.push(...annotationFindings(reading, settings), ...missingFrom(reading, settings), ...askPreserve(tree, reading, settings));
+    findings.push(...versionFindings(reading, site));
+  }
+  for (const finding of findings.sort(inReadingOrder)) addMessage(file, finding);
+  excuse(tree, file);
+  return { file, amounts: reading === null ? 0 : amountsIn(reading), isRecipe: reading !== null };
+}
+
+function versionFindings(reading: RecipeReading, { larder, settings, only }: Site): Finding[] {
+  return versionsOf(reading, larder, settings)
+    .filter(({ kitchen }) => only === undefined || only.includes(kitchen.id))
+    .flatMap((version) => findingsOf(version, reading, settings));
+}
+
+function inReadingOrder(a: Finding, b: Finding): number {
+  const at = (finding: Finding): number => finding.place?.start.offset ?? -1;
+  return at(a) - at(b);
+}
+
+function addMessage(file: VFile, { text, rule, severity, kitchen, actual, expected, note, place }: Finding): void {
+  const message = file.message(text, { ...(place === undefined ? {} : { place }), ruleId: rule, source: 'retare' });
+  message.fatal = severity === 'error';
+  Object.assign(message, { actual, expected, kitchen, ...(note === null ? {} : { note }) });
+}
+
+function amountsIn({ recipe, mentions }: RecipeReading): number {
+  const blocks = recipe.parts.flatMap((part) => [part.native, ...part.authored]);
+  const lines = blocks.flatMap((block) => block.lines).filter(({ reading }) => reading.amounts.length > 0);
+  return lines.length + mentions.size;
+}

@@ -1,0 +1,18 @@
+import type { RuleName } from '@retare/larder';
+import type { Position } from 'unist';
+
+/** What counts against publishing, and what is only told. */
+export type FindingSeverity = 'error' | 'warning';
+
+/** One finding of the check, as data. */
+export interface Finding {
+  rule: RuleName;
+  severity: FindingSeverity;
+  /** The kitchen whose cook meets it; null for a finding about the text itself. */
+  kitchen: string | null;
+  text: string;
+  actual: string;
+  expected: string[];
+  note: string | null;
+  place: Position | undefined;
+}

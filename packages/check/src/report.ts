@@ -1,0 +1,78 @@
+import { reporter } from 'vfile-reporter';
+import type { VFile } from 'vfile';
+import type { CheckedPost } from './check-post.js';
+
+/** The sum of a check. */
+export interface Summary {
+  posts: number;
+  amounts: number;
+  kitchens: number;
+  errors: number;
+  warnings: number;
+}
+
+/** Adds up checked posts; those without annotations do not count. */
+export function summarise(checked: readonly CheckedPost[], kitchens: number): Summary {
+  const messages = checked.flatMap(({ file }) => file.messages);
+  return {
+    posts: checked.filter(({ isRecipe }) => isRecipe).length,
+    amounts: checked.reduce((sum, { amounts }) => sum + amounts, 0),
+    kitchens,
+    errors: messages.filter(({ fatal }) => fatal === true).length,
+    warnings: messages.filter(({ fatal }) => fatal !== true).length,
+  };
+}
+
+/** `14 posts, 212 amounts, 5 kitchens: 0 errors, 3 warnings` */
+export function summaryLine({ posts, amounts, kitchens, errors, warnings }: Summary): string {
+  const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
+  const read = [counted(posts, 'post'), counted(amounts, 'amount'), counted(kitchens, 'kitchen')].join(', ');
+  return `${read}: ${counted(errors, 'error')}, ${counted(warnings, 'warning')}`;
+}
+
+/** Findings as lines of text, by file; nothing for files without any. */
+export function textReport(checked: readonly CheckedPost[], color: boolean): string {
+  const files = checked.map(({ file }) => file).filter((file) => file.messages.length > 0);
+  return files.length === 0 ? '' : reporter(files, { color, quiet: true, verbose: false });
+}
+
+/** One finding for a tool. */
+export interface JsonFinding {
+  file: string;
+  line: number | null;
+  column: number | null;
+  endLine: number | null;
+  endColumn: number | null;
+  rule: string;
+  severity: 'error' | 'warning';
+  kitchen: string | null;
+  message: string;
+  actual: string | null;
+  expected: string[];
+  note: string | null;
+}
+
+/** Findings as data. */
+export function jsonReport(checked: readonly CheckedPost[]): JsonFinding[] {
+  return checked.flatMap(({ file }) => file.messages.map((message) => jsonFinding(file, message)));
+}
+
+function jsonFinding(file: VFile, message: VFile['messages'][number]): JsonFinding {
+  const { line = null, column = null, place } = message;
+  const end = place !== undefined && 'end' in place ? place.end : undefined;
+  const extra = message as { kitchen?: string | null };
+  return {
+    file: file.path,
+    line,
+    column,
+    endLine: end?.line ?? null,
+    endColumn: end?.column ?? null,
+    rule: message.ruleId ?? '',
+    severity: message.fatal === true ? 'error' : 'warning',
+    kitchen: extra.kitchen ?? null,
+    message: message.reason,
+    actual: message.actual ?? null,
+    expected: message.expected ?? [],
+    note: message.note ?? null,
+  };
+}

@@ -1,0 +1,55 @@
+import type { Kitchen, Problem } from '@retare/core';
+import type { Rule, RuleWords } from '../rule.js';
+import { foodName, packWords, writeInstead, writtenFor } from './words.js';
+
+type Unbuyable = Extract<Problem, { rule: 'unbuyable' }>;
+
+/** An amount that no shop of the kitchen sells. */
+export const unbuyable: Rule<'unbuyable'> = {
+  name: 'unbuyable',
+  severity: 'error',
+  describe(problem, kitchen) {
+    const expected = problem.reason === 'not-sold' ? [] : writtenFor(kitchen, problem.nearest);
+    return { actual: problem.text, expected, ...words(problem, kitchen, expected) };
+  },
+};
+
+function words(problem: Unbuyable, kitchen: Kitchen, expected: string[]): Pick<RuleWords, 'text' | 'note'> {
+  const name = foodName(problem.food, kitchen);
+  const shops = `${kitchen.adjective} shops`;
+  switch (problem.reason) {
+    case 'not-sold': {
+      const instead = standIns(problem);
+      const write = instead === '' ? 'Leave it out there, or re-author the line' : `Re-author the line with ${instead}`;
+      return { text: `${shops} do not sell ${name}, so \`${problem.text}\` cannot be bought. ${write}` };
+    }
+    case 'pack-size':
+      return { text: `${shops} sell ${name} in ${packWords(problem.packs)}, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}` };
+    case 'part-of-pack':
+      return {
+        text: `${shops} sell ${name} in ${packWords(problem.packs)}, which a cook uses whole, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}, or make ${name} the anchor`,
+        note: 'What is opened and not used up is a remainder that a recipe should not ask for.',
+      };
+    case 'part-of-piece':
+      return { text: `No shop sells part of one, so \`${problem.text}\` of ${name} cannot be bought. ${writeInstead(expected, 'Re-author the line')}` };
+    case 'counter-step': {
+      const step = writtenFor(kitchen, [counterStep(kitchen)])[0] ?? '';
+      return { text: `${shops} weigh off ${name} in steps of ${step}, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}` };
+    }
+  }
+}
+
+function standIns(problem: Extract<Unbuyable, { reason: 'not-sold' }>): string {
+  return problem.standIns
+    .map((parts) => parts.map(({ food, share }) => (parts.length === 1 ? food : `${share.times(100)} % ${food}`).replaceAll('-', ' ')).join(' and '))
+    .join(', or with ');
+}
+
+function counterStep(kitchen: Kitchen): Parameters<typeof writtenFor>[1][number] {
+  return {
+    statements: [[{ low: kitchen.counter.step, high: null, unit: kitchen.counter.unit }]],
+    pack: null,
+    eggSize: null,
+    approx: false,
+  };
+}

@@ -1,0 +1,54 @@
+import type { Caution, Exact, Kitchen, Version } from '@retare/core';
+
+/** All that the page says in its own voice, in one place. */
+export const pageWords = {
+  chooser: 'Cook this in',
+  working: 'How these amounts were worked out',
+  authority: 'Follow your own food-safety authority.',
+} as const;
+
+/** How finished a version is, in plain words; null for the native one. */
+export function standingWords({ standing, cooked, kitchen }: Version): string | null {
+  const where = `a ${kitchen.adjective} kitchen`;
+  switch (standing) {
+    case 'native':
+      return null;
+    case 'converted':
+      return `For ${where}: worked out by calculation, not cooked yet.`;
+    case 're-authored':
+      return `For ${where}: rewritten by the author, not cooked yet.`;
+    case 'cooked':
+      return `For ${where}: rewritten by the author, and cooked on ${dateWords(cooked ?? '')}.`;
+  }
+}
+
+/** How cups are filled, said once, where a kitchen measures by cups. */
+export function cupWords(kitchen: Kitchen): string | null {
+  return kitchen.cups === null ? null : `Cups are ${kitchen.fill}.`;
+}
+
+/** A caution in the reader's words. */
+export function cautionWords(caution: Caution): string {
+  switch (caution.kind) {
+    case 'preserve':
+      return `This is a preserve: its amounts are shown as they were written, in every kitchen. Do not change or scale them, and use a tested recipe for anything that is to be kept. ${pageWords.authority}`;
+    case 'cure':
+      return `Curing salt is shown as it was written, by weight, in every kitchen. Weigh it, and never put another salt in its place. ${pageWords.authority}`;
+    case 'core-temperature':
+      return `Measure core temperatures with a thermometer, in the thickest part. ${caution.authority === '' ? '' : `The figures here are those of ${caution.authority}, or higher. `}${pageWords.authority}`;
+    case 'pan':
+      return `This pan is ${percent(caution.drift)}: watch the time.`;
+  }
+}
+
+/** `5.9 % less`, `1.2 % more`, `the same`. */
+export function percent(drift: Exact): string {
+  const value = drift.times(100).toDecimalPlaces(1);
+  if (value.isZero()) return 'the same';
+  return `${value.abs()} % ${value.isNegative() ? 'less' : 'more'}`;
+}
+
+function dateWords(iso: string): string {
+  const date = new Date(`${iso}T00:00:00Z`);
+  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(date);
+}

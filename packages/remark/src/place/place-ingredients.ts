@@ -1,0 +1,80 @@
+import type { Version, VersionPart } from '@retare/core';
+import type { RootContent } from 'mdast';
+import type { ContainerDirective } from 'mdast-util-directive';
+import type { RecipeReading } from '../read/reading.js';
+import { blockElement, words, wordsElement } from './element.js';
+import { lineWords } from './line-words.js';
+import { withoutAnnotations } from './splice-words.js';
+import { marks, merged, sideBySide } from './variants.js';
+import { working } from './working.js';
+
+/**
+ * One part of the recipe for every kitchen: the native list with each line's readings side by side, and the author's own lists for the
+ * kitchens that have one.
+ *
+ * @param index Which part of the versions.
+ */
+export function placeIngredients(index: number, versions: readonly Version[], native: string, reading: RecipeReading): RootContent | null {
+  const parts = versions.flatMap((version) => {
+    const part = version.parts[index];
+    return part === undefined ? [] : [{ version, part }];
+  });
+  const first = parts[0];
+  const block = first === undefined ? undefined : reading.blocks.get(first.part.part.native.key);
+  if (first === undefined || block === undefined) return null;
+  const onNative = parts.filter(({ part }) => part.ingredients === part.part.native);
+  placeLines(onNative, native, reading);
+  const own = parts.filter(({ part }) => part.ingredients !== part.part.native);
+  const children: RootContent[] = [...label(first.part), ...nativeList(block, onNative, own.length > 0, native)];
+  for (const { version, part } of own) children.push(authoredList(part, version, native, reading));
+  if (first.version.recipe.preserve !== true) {
+    for (const { version, part } of parts) {
+      const details = version.kitchen.id === native ? null : working(part, version.kitchen, native);
+      if (details !== null) children.push(details);
+    }
+  }
+  return blockElement('div', { className: ['retare-ingredients'] }, children);
+}
+
+interface PlacedPart {
+  version: Version;
+  part: VersionPart;
+}
+
+function label({ part }: VersionPart): RootContent[] {
+  return part.native.label === null ? [] : [wordsElement('p', { className: ['retare-part'] }, [words(part.native.label)])];
+}
+
+function placeLines(parts: readonly PlacedPart[], native: string, reading: RecipeReading): void {
+  const count = parts[0]?.part.lines.length ?? 0;
+  for (let at = 0; at < count; at++) {
+    const readings = parts.flatMap(({ version, part }) => {
+      const line = part.lines[at];
+      return line === undefined ? [] : [{ kitchen: version.kitchen.id, line, ...lineWords(line, version, reading) }];
+    });
+    const place = reading.lines.get(readings[0]?.line.line.key ?? '');
+    if (place !== undefined) place.paragraph.children = sideBySide(merged(readings), native);
+  }
+}
+
+function nativeList(block: ContainerDirective, parts: readonly PlacedPart[], wrap: boolean, native: string): RootContent[] {
+  const content = contentOf(block);
+  if (!wrap) return content;
+  return [blockElement('div', marks(parts.map(({ version }) => version.kitchen.id), native), content)];
+}
+
+/** The author's own list for a kitchen, word for word. */
+function authoredList(part: VersionPart, version: Version, native: string, reading: RecipeReading): RootContent {
+  const block = reading.blocks.get(part.ingredients.key);
+  const content = block === undefined ? [] : contentOf(block);
+  for (const line of part.ingredients.lines) {
+    const place = reading.lines.get(line.key);
+    if (place !== undefined) place.paragraph.children = withoutAnnotations(place.paragraph.children);
+  }
+  return blockElement('div', marks([version.kitchen.id], native), content);
+}
+
+/** What stands in a block, its label aside. */
+function contentOf(block: ContainerDirective): RootContent[] {
+  return block.children.filter((child) => !(child.type === 'paragraph' && child.data?.directiveLabel === true));
+}

@@ -1,0 +1,77 @@
+import { type Bought, Exact, type Kitchen, type VersionLine, type VersionPart, type Weighed, writeNumber, writeStated, writeTerm } from '@retare/core';
+import type { RootContent } from 'mdast';
+import { pageWords, percent } from '../page/words.js';
+import { blockElement, words, wordsElement } from './element.js';
+import { shownName } from './line-words.js';
+import { marks } from './variants.js';
+
+/**
+ * What a reader might doubt, to be opened: the exact amount behind each rounded one, what to buy, and what will be left.
+ *
+ * @returns Null where nothing was worked out.
+ */
+export function working(part: VersionPart, kitchen: Kitchen, native: string): RootContent | null {
+  const items = part.lines.flatMap((line) => workingOf(line, part, kitchen) ?? []);
+  if (items.length === 0) return null;
+  const list: RootContent = {
+    type: 'list',
+    ordered: false,
+    spread: false,
+    children: items.map((item) => ({ type: 'listItem', spread: false, children: [{ type: 'paragraph', children: [words(item)] }] })),
+  };
+  const summary = wordsElement('summary', {}, [words(pageWords.working)]);
+  const { dataRetare, className = [] } = marks([kitchen.id], native);
+  return blockElement('details', { dataRetare, className: ['retare-working', ...className] }, [summary, list]);
+}
+
+function workingOf(line: VersionLine, part: VersionPart, kitchen: Kitchen): string | null {
+  if (line.stated === null) return null;
+  const parts = [part.standing === 'converted' ? conversion(line, kitchen) : null, shopping(line.bought, kitchen)].filter((each) => each !== null);
+  return parts.length === 0 ? null : `${shownName(line, kitchen.id)}: ${parts.join('; ')}`;
+}
+
+function conversion(line: VersionLine, kitchen: Kitchen): string | null {
+  const span = line.line.reading.amountSpans[0];
+  if (line.stated === null || span === undefined) return null;
+  const written = line.line.text.slice(span.start, span.end).trim();
+  const here = writeStated(line.stated, kitchen);
+  const exact = exactWords(line.native, line.stated.statements[0]?.[0]?.unit ?? 'g');
+  if (here === written || exact === null) return null;
+  const drift = line.drift === null ? '' : `, ${percent(line.drift)}`;
+  return `${written} is ${exact}, here ${here}${drift}`;
+}
+
+/** The unrounded amount, in the kind of unit that is shown. */
+function exactWords({ grams, millilitres }: Weighed, unit: string): string | null {
+  const byVolume = unit === 'ml' || unit === 'l' || unit === 'cup' || unit === 'tbsp' || unit === 'tsp' || unit === 'floz';
+  if (byVolume && millilitres !== null) return `${millilitres.toDecimalPlaces(1)} ml`;
+  if (grams !== null) return `${grams.toDecimalPlaces(1)} g`;
+  return millilitres === null ? null : `${millilitres.toDecimalPlaces(1)} ml`;
+}
+
+function shopping(bought: Bought | null, kitchen: Kitchen): string | null {
+  if (bought === null) return null;
+  const left = bought.leftoverGrams.toDecimalPlaces(0);
+  const leaves = left.greaterThan(0) ? `, which leaves ${massWords(left, kitchen)}` : '';
+  if (bought.looseGrams !== null) return `buy ${looseWords(bought.looseGrams, kitchen)}${leaves}`;
+  const packs = bought.packs.map(({ count, pack }) => {
+    return `${count} × ${writeNumber(pack.size, pack.unit)} ${pack.unit === 'count' ? '' : `${unitWord(pack.unit)} `}${pack.word}`.trim();
+  });
+  return `buy ${packs.join(' and ')}${leaves}`;
+}
+
+function unitWord(unit: string): string {
+  return unit === 'floz' ? 'fl oz' : unit;
+}
+
+function looseWords(grams: Exact, kitchen: Kitchen): string {
+  if (kitchen.counter.unit === 'lb') return writeTerm({ low: grams.dividedBy('453.59237').toDecimalPlaces(4), high: null, unit: 'lb' });
+  return writeTerm({ low: grams, high: null, unit: 'g' });
+}
+
+/** A remainder, to the gram or the quarter ounce. */
+function massWords(grams: Exact, kitchen: Kitchen): string {
+  if (kitchen.writes.mass.includes('g')) return writeTerm({ low: grams, high: null, unit: 'g' });
+  const ounces = Exact.max(grams.dividedBy('28.349523125').times(4).round().dividedBy(4), '0.25');
+  return writeTerm({ low: ounces, high: null, unit: 'oz' });
+}

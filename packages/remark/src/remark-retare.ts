@@ -1,0 +1,50 @@
+import { defaultSettings, type LarderData, type Settings } from '@retare/larder';
+import type { Root } from 'mdast';
+import type { Plugin, Processor } from 'unified';
+import type { VFile } from 'vfile';
+import { larderOf } from './larder-of.js';
+import { placeInTree, placementsOf } from './place/place-recipe.js';
+import { matterOf } from './read/matter-of.js';
+import { readPost } from './read/read-post.js';
+import type { RecipeReading } from './read/reading.js';
+import { attachSyntax } from './syntax/attach.js';
+import { restoreForeign } from './syntax/restore.js';
+import { versionsOf } from './versions-of.js';
+
+/** The plugin's option: plain data, so that a cache can tell when it changed. */
+export interface RemarkRetareOptions {
+  /** A site's settings; what is left out has its default. */
+  settings?: Partial<Settings>;
+  /** What the site's own larder file holds, checked by `readSiteLarder`. */
+  larder?: LarderData;
+  /** A stamp of everything that pages depend on. It is not read: a cache follows it. */
+  digest?: string;
+}
+
+/**
+ * Reads quantity annotations in recipe Markdown and puts every kitchen's version in their place. Brings its own directives syntax.
+ *
+ * What cannot be understood is reported on the file and comes out as it was written. Whether amounts can be bought and measured is
+ * the business of `@retare/check`.
+ */
+const remarkRetare: Plugin<[RemarkRetareOptions?], Root> = function (this: Processor, options: RemarkRetareOptions = {}) {
+  const settings: Settings = { ...defaultSettings, ...options.settings };
+  const larder = larderOf(options.larder);
+  attachSyntax(this);
+  return (tree, file) => {
+    restoreForeign(tree, file);
+    const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
+    if (reading === null) return;
+    report(reading, file);
+    placeInTree(tree, placementsOf(tree, reading, versionsOf(reading, larder, settings)));
+  };
+};
+
+export default remarkRetare;
+
+function report(reading: RecipeReading, file: VFile): void {
+  for (const { message, place, actual, expected } of reading.faults) {
+    const reported = file.message(message, { ...(place === undefined ? {} : { place }), ruleId: 'annotation', source: 'retare' });
+    Object.assign(reported, { actual, expected });
+  }
+}

@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    include: ['tests/**/*.test.ts'],
+    // Whole site builds and a browser share two cores.
+    testTimeout: 120_000,
+    hookTimeout: 240_000,
+    env: { ASTRO_TELEMETRY_DISABLED: '1' },
+  },
+});
