@@ -1,3 +1,8 @@
+export { readLength } from './amount/read-length.js';
+export { readLine } from './amount/read-line.js';
+export { readOven } from './amount/read-oven.js';
+export { readPan } from './amount/read-pan.js';
+export { readTemperature } from './amount/read-temperature.js';
 export type * from './amount/reading.js';
 export {
   centimetresIn,

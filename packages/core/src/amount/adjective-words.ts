@@ -1,0 +1,11 @@
+/** Sizes of a counted food, kept apart from its name. */
+export const sizeWords: ReadonlySet<string> = new Set(['small', 'medium', 'large', 'jumbo']);
+
+/** Words that may stand between a number and its unit: `2 heaped tbsp`, `1 small bunch`, `a whole head`. */
+export const measureAdjectives: ReadonlySet<string> = new Set([
+  'small', 'medium', 'large', 'jumbo', 'big', 'little', 'tiny', 'huge', 'giant', 'extra', 'regular', 'standard', 'normal', 'sized', 'size',
+  'heaped', 'heaping', 'rounded', 'level', 'levelled', 'leveled', 'flat', 'scant', 'generous', 'good', 'full', 'overfilled', 'brimming',
+  'packed', 'loosely', 'lightly', 'firmly', 'tightly', 'well', 'whole', 'entire', 'healthy', 'hearty', 'fat', 'thick', 'thin', 'thinly',
+  'fresh', 'single', 'individual', 'short', 'long', 'average', 'decent', 'nice', 'mini', 'family', 'tall', 'medium-sized', 'more', 'very',
+  'knobby', 'plump', 'fistful', 'ripe', 'torn', 'double', 'metric', 'sealed', 'unopened', 'frozen', 'dried', 'glass',
+]); // biome-ignore format: a word list is read in rows

@@ -1,0 +1,40 @@
+import { Exact } from '../exact.js';
+import { type ReadPack, readPack } from './pack-reading.js';
+import type { KitchenUnits } from './size.js';
+import { readStatement, type Statement } from './statement.js';
+import type { Tokens } from './token.js';
+import type { UnitId } from './unit.js';
+
+/** The amount that a line begins with or ends in, with its pack. */
+export interface LineAmount {
+  low: Exact;
+  high: Exact | null;
+  unit: UnitId;
+  approx: boolean;
+  pack: ReadPack | null;
+  /** Token indexes: from the words for about, from the number, and behind the last unit or container, without `of`. */
+  start: number;
+  first: number;
+  next: number;
+  statement: Statement;
+}
+
+/** Reads an amount with its pack at an index; `null` where none stands. */
+export function readLineAmount(tokens: Tokens, index: number, kitchen: KitchenUnits): LineAmount | null {
+  const statement = readStatement(tokens, index, kitchen);
+  if (statement === null) return null;
+  const pack = readPack(tokens, statement, kitchen);
+  const { low, high, unit, approx, start, first, next } = statement;
+  if (pack === null) return { low, high, unit, approx, pack, start, first, next, statement };
+  return {
+    low: pack.count ?? new Exact(1),
+    high: pack.countHigh,
+    unit: pack.unit,
+    approx: pack.approx,
+    pack,
+    start: pack.start,
+    first: pack.first,
+    next: pack.next,
+    statement,
+  };
+}

@@ -1,0 +1,62 @@
+import { imperatives, kit, objects, sentimentWords } from './line-words.js';
+import type { Tokens } from './token.js';
+
+/**
+ * Whether a list line is no ingredient at all: a label for the lines below it, a step or tip, a piece of kit, a joke.
+ *
+ * @param from Index of the first word behind a task box or list sign.
+ * @param hasAmount Whether the line states an amount: then only kit and steps are left out.
+ * @param food The name read, as token indexes.
+ * @param container Container word of the amount, or empty.
+ */
+export function isNotAnIngredient(
+  tokens: Tokens,
+  from: number,
+  { hasAmount, food, container }: { hasAmount: boolean; food: readonly number[]; container: string },
+): boolean {
+  if (tokens.length <= from) return true;
+  if (!hasAmount && isLabel(tokens, from)) return true;
+  return isStep(tokens, from) || isKit(tokens, food, container) || (!hasAmount && isJoke(tokens, from));
+}
+
+function isLabel(tokens: Tokens, from: number): boolean {
+  const last = tokens.word(tokens.length - 1);
+  if (last === ':') return true;
+  if (tokens.word(from) === 'for' && (tokens.word(from + 1) === 'the' || tokens.word(from + 1) === 'a')) return true;
+  return tokens.word(from) === 'the' && tokens.word(from + 1) === 'following';
+}
+
+/** A verb of the kitchen followed by what it is done to: `Cut the pork`, `Line a pan`; but `Squeeze of lime`, `Chop suey`. */
+function isStep(tokens: Tokens, from: number): boolean {
+  if (!imperatives.has(tokens.word(from))) return false;
+  if (objects.has(tokens.word(from + 1))) return true;
+  return tokens.word(from) === 'have' || tokens.word(from) === 'don' || tokens.word(from) === "don't";
+}
+
+/** Food that is called after a tool: `tea bags`. */
+const foodsLikeKit = new Set([
+  'tea',
+  'bread',
+  'tortilla',
+  'taco',
+  'rice',
+  'bouquet',
+  'hot',
+  'chicken',
+  'cheese',
+  'crock',
+]);
+
+/** A line whose name ends in a tool, or that has a container and no food: `5l (1 gallon) jar`. */
+function isKit(tokens: Tokens, food: readonly number[], container: string): boolean {
+  if (food.length === 0) return kit.has(container);
+  return kit.has(tokens.word(food.at(-1) ?? -1)) && !foodsLikeKit.has(tokens.word(food.at(-2) ?? -1));
+}
+
+function isJoke(tokens: Tokens, from: number): boolean {
+  const smile = tokens.list
+    .slice(-3)
+    .some(({ lower }, place, all) => (lower === ';' || lower === ':') && all[place + 1]?.lower === ')');
+  const alone = tokens.length - from <= 3;
+  return sentimentWords.has(tokens.word(from)) && (alone || smile);
+}

@@ -1,0 +1,279 @@
+import { sizeWords } from './adjective-words.js';
+import { doubtAbout } from './doubt.js';
+import { type FoodPhrase, readFoodPhrase } from './food-phrase.js';
+import { readFurther } from './further.js';
+import { findLaterAmount } from './later-amount.js';
+import { type LineAmount, readLineAmount } from './line-amount.js';
+import { isNotAnIngredient } from './line-kind.js';
+import { passLead } from './line-lead.js';
+import { gestures, notCounted, proportions } from './line-words.js';
+import { isOptionalLine, markOptional } from './optional.js';
+import type { Doubt, LineReading, PackSize, Quantity, Span } from './reading.js';
+import { restOf } from './rest.js';
+import { readSecondStatements } from './second-statement.js';
+import type { KitchenUnits } from './size.js';
+import type { Tokens } from './token.js';
+import { trailingUnit } from './trailing-unit.js';
+import type { UnitId } from './unit.js';
+
+/** Reads one line: a state that the steps of `read` fill in order. */
+export class LineReader {
+  private readonly tokens: Tokens;
+  private readonly kitchen: KitchenUnits;
+  /** 1 where a token belongs to the amount, 2 where it says that the line is optional, 3 where it is a sign or lead word. */
+  private readonly use: Uint8Array;
+  private amounts: Quantity[] = [];
+  private pack: PackSize | null = null;
+  private spans: Span[] = [];
+  private food: FoodPhrase | null = null;
+  private doubt: Doubt | null = null;
+
+  constructor(tokens: Tokens, kitchen: KitchenUnits) {
+    this.tokens = tokens;
+    this.kitchen = kitchen;
+    this.use = new Uint8Array(tokens.length);
+  }
+
+  read(): LineReading {
+    const { tokens } = this;
+    markOptional(tokens, this.use);
+    const lead = passLead(tokens, this.use);
+    const head = lead.vague ? null : this.readHead(lead.amount);
+    if (head === null) this.readFoodFirst(lead.food);
+    else this.readFoodBehind(head, lead.part);
+    return this.reading(lead.from);
+  }
+
+  private readonly taken = (index: number): boolean => this.use[index] !== 0;
+
+  /** An amount at the head of the line, unless what stands there is a gesture, a proportion, a time. */
+  private readHead(from: number): LineAmount | null {
+    const amount = readLineAmount(this.tokens, from, this.kitchen);
+    this.doubt = doubtAbout(this.tokens, from, amount);
+    if (this.doubt !== null || amount === null) return null;
+    const behind = this.tokens.word(amount.next);
+    const unitless = amount.statement.quantity.unitWord === null && amount.pack === null;
+    if (unitless && (notCounted.has(behind) || proportions.has(behind) || gestures.has(behind))) return null;
+    if (unitless && amount.statement.quantity.article && this.tokens.at(amount.next).kind !== 'word') return null;
+    return amount;
+  }
+
+  private readFoodBehind(head: LineAmount, part: boolean): void {
+    const { tokens } = this;
+    const each = tokens.word(head.next) === 'each' ? head.next + 1 : head.next;
+    const list = each > head.next;
+    this.enter(head, list ? each : this.passOf(head.next, head));
+    const direct = readSecondStatements(tokens, head, {
+      place: 'direct',
+      kitchen: this.kitchen,
+      foods: noFoods,
+      taken: this.taken,
+    });
+    this.enterSeconds(direct);
+    const from = direct.at(-1)?.next ?? head.next;
+    this.food = readFoodPhrase(tokens, from, tokens.length, this.taken, list);
+    this.foodFromUnit(head);
+    this.trailing(head);
+    if (this.food === null) return;
+    this.enterSeconds(
+      readSecondStatements(tokens, head, {
+        place: 'behind',
+        kitchen: this.kitchen,
+        foods: this.foodWords(),
+        taken: this.taken,
+        from: Math.max(this.food.next, head.next),
+        amounts: this.amounts,
+        part,
+      }),
+    );
+  }
+
+  /** `2 Cloves`, `1 clove (spice)`: with no food behind it, the unit word is the food. */
+  private foodFromUnit(head: LineAmount): void {
+    const { unitWord } = head.statement.quantity;
+    if (this.food !== null || unitWord === null || head.pack !== null || this.amounts[0] === undefined) return;
+    const nameable = unitWord.unit === 'clove' || unitWord.loose !== '';
+    if (!nameable) return;
+    const at = unitWord.next - 1;
+    this.use[at] = 0;
+    this.food = { tokens: [at], text: this.tokens.at(at).text, next: at + 1 };
+    const { first, next } = head.statement.quantity.range ?? { first: at, next: at };
+    this.amounts[0] = { ...this.amounts[0], unit: 'count', span: this.span(first, Math.max(next, first + 1)) };
+    this.spans = [this.span(head.start, Math.max(next, first + 1))];
+  }
+
+  /** `3 garlic cloves`: the unit follows the food. */
+  private trailing(head: LineAmount): void {
+    const first = this.amounts[0];
+    if (this.food === null || first === undefined || (head.pack !== null && head.pack.word !== '')) return;
+    const loose = head.statement.quantity.unitWord?.loose ?? '';
+    const found = trailingUnit(this.tokens, this.food, first.unit, loose);
+    if (found === null) return;
+    this.amounts[0] = { ...first, unit: found.unit };
+    if (found.food === null) return;
+    this.food = found.food;
+    const at = found.at;
+    this.use[at] = 1;
+    this.spans.push({ start: this.tokens.at(at - 1).end, end: this.tokens.at(at).end });
+  }
+
+  private readFoodFirst(from: number): void {
+    const { tokens } = this;
+    this.food = readFoodPhrase(tokens, from, tokens.length, this.taken);
+    if (this.doubt !== null) return;
+    const found = findLaterAmount(tokens, this.food, {
+      kitchen: this.kitchen,
+      taken: this.taken,
+      from,
+      foods: this.foodWords(),
+    });
+    if (found === null) return;
+    if ('because' in found) {
+      this.doubt = found;
+      return;
+    }
+    this.enter(found.amount, found.amount.next);
+    if (found.food !== null) this.food = found.food;
+    if (found.unit !== null && this.amounts[0] !== undefined)
+      this.amounts[0] = { ...this.amounts[0], unit: found.unit };
+    const seconds = { kitchen: this.kitchen, foods: this.foodWords(), taken: this.taken };
+    const direct = readSecondStatements(tokens, found.amount, { ...seconds, place: 'direct' });
+    this.enterSeconds(direct);
+    const behind = direct.at(-1)?.next ?? found.amount.next;
+    const rest = { ...seconds, place: 'behind' as const, from: behind, amounts: this.amounts, part: false };
+    this.enterSeconds(readSecondStatements(tokens, found.amount, rest));
+  }
+
+  /** The `of` behind a unit belongs to the amount, unless mark-up stands between. */
+  private passOf(next: number, head: LineAmount): number {
+    const { tokens } = this;
+    const unit = head.statement.quantity.unitWord !== null || head.pack !== null;
+    const fraction = head.statement.quantity.range?.fraction === true;
+    const isOf = (unit || fraction) && tokens.word(next) === 'of' && !tokens.at(next).marked;
+    return isOf ? next + 1 : next;
+  }
+
+  private enter(amount: LineAmount, next: number): void {
+    const { low, high, unit, approx, pack } = amount;
+    this.amounts.push({ low, high, unit, approx, span: this.span(amount.first, amount.next) });
+    if (pack !== null) {
+      const { count, size, sizeHigh, sizeUnit, word } = pack;
+      this.pack = { count, size, sizeHigh, unit: sizeUnit, word, span: this.span(pack.first, pack.next) };
+    }
+    this.take(amount.start, next);
+    this.spans.push(this.span(amount.start, next));
+  }
+
+  private enterSeconds(seconds: ReturnType<typeof readSecondStatements>): void {
+    for (const second of seconds) {
+      if (second.each !== undefined && this.pack === null && this.amounts[0] !== undefined) {
+        const { low, high, unit } = second.each;
+        this.pack = {
+          count: this.amounts[0].low,
+          size: low,
+          sizeHigh: high,
+          unit,
+          word: second.word,
+          span: this.span(second.first, second.quantityNext),
+        };
+      } else {
+        const { low, high, unit, approx } = second;
+        this.amounts.push({ low, high, unit, approx, span: this.span(second.first, second.quantityNext) });
+      }
+      this.take(second.start, second.next);
+      this.addSpan(this.spanWithBlank(second.start, second.next));
+    }
+  }
+
+  /** Joins a stretch to the one before where only blanks lie between. */
+  private addSpan(span: Span): void {
+    const last = this.spans.at(-1);
+    const between = last === undefined ? 'x' : this.tokens.text.slice(last.end, Math.max(span.start, last.end));
+    if (last !== undefined && between.trim() === '' && span.start <= last.end + between.length) {
+      this.spans[this.spans.length - 1] = { start: last.start, end: Math.max(last.end, span.end) };
+    } else this.spans.push(span);
+  }
+
+  private take(from: number, next: number): void {
+    this.use.fill(1, from, next);
+  }
+
+  private span(first: number, next: number): Span {
+    return { start: this.tokens.at(first).start, end: this.tokens.at(Math.max(first, next - 1)).end };
+  }
+
+  /** A further statement takes the blank before it along. */
+  private spanWithBlank(first: number, next: number): Span {
+    const { start, end } = this.span(first, next);
+    const before = first > 0 ? this.tokens.at(first - 1).end : 0;
+    const blank = this.tokens.text.slice(before, start).trim() === '' && first > 0;
+    return { start: blank ? before : start, end };
+  }
+
+  private foodWords(): string[] {
+    return (this.food?.tokens ?? []).map((index) => this.tokens.word(index));
+  }
+
+  private reading(from: number): LineReading {
+    const { tokens, food } = this;
+    const indexes = food?.tokens ?? [];
+    const hasAmount = this.amounts.length > 0;
+    if (isNotAnIngredient(tokens, from, { hasAmount, food: indexes, container: this.pack?.word ?? '' }))
+      return this.nothing();
+    for (const index of indexes) if (this.use[index] === 0) this.use[index] = 4;
+    const size = hasAmount && isCounted(this.amounts[0]?.unit ?? 'g') ? this.findSize(indexes) : null;
+    const first = indexes[0];
+    const last = indexes.at(-1);
+    const foodSpan =
+      first === undefined || last === undefined ? null : { start: tokens.at(first).start, end: tokens.at(last).end };
+    return {
+      text: tokens.text,
+      kind: hasAmount ? 'amount' : 'no-amount',
+      amounts: this.amounts,
+      pack: this.pack,
+      amountSpans: [...this.spans].sort((one, other) => one.start - other.start),
+      food: food === null || foodSpan === null ? null : { text: food.text, span: foodSpan },
+      size,
+      prep: restOf(tokens, this.use),
+      optional: isOptionalLine(this.use),
+      further: readFurther(tokens, (index) => this.use[index] === 1),
+      doubt: this.doubt,
+    };
+  }
+
+  private nothing(): LineReading {
+    return {
+      text: this.tokens.text,
+      kind: 'not-an-ingredient',
+      amounts: [],
+      pack: null,
+      amountSpans: [],
+      food: null,
+      size: null,
+      prep: '',
+      optional: false,
+      further: [],
+      doubt: null,
+    };
+  }
+
+  /** `large` before or behind the food. */
+  private findSize(indexes: readonly number[]): LineReading['size'] {
+    const first = indexes[0] ?? 0;
+    const last = indexes.at(-1) ?? 0;
+    for (let at = Math.max(0, first - 6); at < Math.min(this.tokens.length, last + 5); at += 1) {
+      const { lower } = this.tokens.at(at);
+      if (!sizeWords.has(lower) || (this.use[at] === 1 && this.amounts[0]?.unit !== 'count')) continue;
+      const extra = lower === 'large' && (this.tokens.word(at - 1) === 'extra' || this.tokens.word(at - 2) === 'extra');
+      const start = extra ? (this.tokens.word(at - 1) === 'extra' ? at - 1 : at - 2) : at;
+      return { text: extra ? 'extra large' : lower, span: this.span(start, at + 1) };
+    }
+    return null;
+  }
+}
+
+const noFoods: readonly string[] = [];
+
+function isCounted(unit: UnitId): boolean {
+  return unit === 'count' || unit === 'clove' || unit === 'head' || unit === 'stick';
+}

@@ -1,0 +1,195 @@
+import { Exact } from '../exact.js';
+import { measureAdjectives } from './adjective-words.js';
+import { passOfArticle, readNumber } from './number.js';
+import { type ReadRange, readRange } from './range.js';
+import type { Tokens } from './token.js';
+import type { UnitId } from './unit.js';
+import { type ReadUnit, readUnit } from './unit-reading.js';
+
+/** A number or range with what it counts, as it stands among the tokens. */
+export interface ReadQuantity {
+  low: Exact;
+  high: Exact | null;
+  /** `null` for a bare number. */
+  unit: UnitId | null;
+  approx: boolean;
+  /** Token indexes: from the words for about, from the number itself, and behind the unit (or number), without `of`. */
+  start: number;
+  first: number;
+  next: number;
+  /** The number is `a` or `an`. */
+  article: boolean;
+  /** No number at all: a unit word alone, which counts as one. */
+  bare: boolean;
+  range: ReadRange | null;
+  unitWord: ReadUnit | null;
+}
+
+const one = new Exact(1);
+
+const aboutWords = new Set([
+  'about',
+  'around',
+  'approximately',
+  'approx',
+  'roughly',
+  'circa',
+  'ca',
+  '~',
+  '≈',
+  '∼',
+  '<',
+  '≤',
+  '>',
+  '≥',
+]);
+
+/** Words for about and open ends before a number, as sequences. */
+const openings: readonly (readonly string[])[] = [
+  ['close', 'to'],
+  ['up', 'to'],
+  ['at', 'least'],
+  ['at', 'most'],
+  ['no', 'more', 'than'],
+  ['not', 'more', 'than'],
+  ['less', 'than'],
+  ['more', 'than'],
+  ['no', 'less', 'than'],
+];
+
+/** Words for about and open ends behind a number or unit, as sequences. */
+const endings: readonly (readonly string[])[] = [
+  ['or', 'so'],
+  ['or', 'more'],
+  ['or', 'less'],
+  ['or', 'thereabouts'],
+  ['or', 'fewer'],
+  ['(', 'or', 'so', ')'],
+  ['(', 'or', 'more', ')'],
+  ['ish'],
+  ['-', 'ish'],
+];
+
+function sequenceAt(tokens: Tokens, index: number, sequences: readonly (readonly string[])[]): number {
+  const found = sequences.find((words) => words.every((word, offset) => tokens.word(index + offset) === word));
+  return found === undefined ? index : index + found.length;
+}
+
+/** More words in a row than any writer puts before a number or a unit: it bounds the reading of a senseless text. */
+const longestRow = 6;
+
+/** Passes over the words for about before a number. */
+export function passAbout(tokens: Tokens, index: number): number {
+  let at = index;
+  for (let step = 0; step < longestRow; step += 1) {
+    const before = at;
+    if (aboutWords.has(tokens.word(at))) at += tokens.word(at + 1) === '.' && !tokens.at(at + 1).gap ? 2 : 1;
+    at = sequenceAt(tokens, at, openings);
+    if (at === before) break;
+  }
+  return at;
+}
+
+/** Passes over `or so`, `or more`, `+` behind a number or unit. */
+function passEnding(tokens: Tokens, index: number): number {
+  const sign = tokens.at(index);
+  // A plus sign before another number is a sum.
+  if (sign.lower === '+' && !sign.gap && readNumber(tokens, index + 1) === null) return index + 1;
+  return sequenceAt(tokens, index, endings);
+}
+
+/** Passes over the words that may stand between a number and its unit. */
+export function passAdjectives(tokens: Tokens, index: number): number {
+  let at = index;
+  while (at < index + longestRow && (measureAdjectives.has(tokens.word(at)) || isInnerSign(tokens, at, index))) at += 1;
+  return at;
+}
+
+/** The hyphen of `medium-sized` and the comma of `small, heaped`. */
+function isInnerSign(tokens: Tokens, at: number, from: number): boolean {
+  const sign = tokens.word(at);
+  return at > from && (sign === '-' || sign === ',') && measureAdjectives.has(tokens.word(at + 1));
+}
+
+/**
+ * Reads a quantity at an index, with words for about on both sides: `about 2 heaped tbsp`, `a clove or two`, `6 or so`, `pinch`.
+ *
+ * @returns `null` where neither a number nor a unit word stands.
+ */
+export function readQuantity(tokens: Tokens, index: number): ReadQuantity | null {
+  const first = passAbout(tokens, index);
+  const range = readRange(tokens, first);
+  if (range === null) return readBare(tokens, index, first);
+  const ending = passEnding(tokens, range.next);
+  const article = range.fraction ? passOfArticle(tokens, ending) : ending;
+  const adjectives = passAdjectives(tokens, article);
+  const unitWord =
+    readUnit(tokens, article, { afterNumber: true }) ??
+    readUnit(tokens, adjectives, { afterNumber: adjectives === article });
+  const numberEnd = unitWord === null ? ending : unitWord.next;
+  const quantity: ReadQuantity = {
+    low: range.low,
+    high: range.high,
+    unit: unitWord?.unit ?? null,
+    approx: range.approx || first > index || ending > range.next,
+    start: index,
+    first: range.first,
+    next: numberEnd,
+    article: range.article,
+    bare: false,
+    range,
+    unitWord,
+  };
+  return unitWord === null ? withArticleEnd(quantity, tokens, article) : withOrTwo(tokens, quantity);
+}
+
+/** `1/3 of a pineapple`: the article belongs to the amount. */
+function withArticleEnd(quantity: ReadQuantity, tokens: Tokens, article: number): ReadQuantity {
+  return article < tokens.length ? { ...quantity, next: Math.max(quantity.next, article) } : quantity;
+}
+
+function readBare(tokens: Tokens, index: number, first: number): ReadQuantity | null {
+  const adjectives = passAdjectives(tokens, first);
+  const unitWord = readBareUnit(tokens, adjectives);
+  if (unitWord === null) return null;
+  return withOrTwo(tokens, {
+    low: one,
+    high: null,
+    unit: unitWord.unit,
+    approx: first > index,
+    start: index,
+    first,
+    next: unitWord.next,
+    article: false,
+    bare: true,
+    range: null,
+    unitWord,
+  });
+}
+
+function readBareUnit(tokens: Tokens, index: number): ReadUnit | null {
+  const unit = readUnit(tokens, index, { afterNumber: false });
+  if (unit !== null) return unit;
+  // `tsp or so of cumin`: an abbreviation counts as one where `of` or `or` follows.
+  const short = readUnit(tokens, index, { afterNumber: true });
+  const follows = short === null ? '' : tokens.word(short.next);
+  return short !== null &&
+    tokens.at(index).kind === 'word' &&
+    tokens.at(index).text.length > 1 &&
+    (follows === 'of' || follows === 'or')
+    ? short
+    : null;
+}
+
+/** `a clove or two`, `a pound or two`, `tsp or so`, `30g+`. */
+function withOrTwo(tokens: Tokens, quantity: ReadQuantity): ReadQuantity {
+  const { next } = quantity;
+  if ((quantity.article || quantity.bare) && tokens.word(next) === 'or') {
+    const upper = readNumber(tokens, next + 1);
+    const lone = upper !== null && !upper.article && upper.value.gt(quantity.low);
+    const unitBehind = lone ? readUnit(tokens, upper.next, { afterNumber: true }) : null;
+    if (lone && unitBehind === null) return { ...quantity, high: upper.value, next: upper.next };
+  }
+  const ending = passEnding(tokens, next);
+  return ending > next ? { ...quantity, approx: true, next: ending } : quantity;
+}

@@ -1,0 +1,166 @@
+import type { Exact } from '../exact.js';
+import { readNumber } from './number.js';
+import { readRange } from './range.js';
+import type { PanReading } from './reading.js';
+import { isLengthUnit, isMassUnit, isVolumeUnit } from './size.js';
+import type { Tokens } from './token.js';
+import { tokenize } from './tokenize.js';
+import type { MassUnit, UnitId, VolumeUnit } from './unit.js';
+import { readUnit } from './unit-reading.js';
+
+/** A size among the tokens: up to three measures multiplied. */
+export interface ReadSize {
+  measures: { low: Exact; high: Exact | null }[];
+  unit: UnitId;
+  first: number;
+  next: number;
+}
+
+const shapes: ReadonlyMap<string, PanReading['shape']> = new Map([
+  ['round', 'round'],
+  ['rounds', 'round'],
+  ['circular', 'round'],
+  ['springform', 'round'],
+  ['pie', 'round'],
+  ['tart', 'round'],
+  ['skillet', 'round'],
+  ['flan', 'round'],
+  ['square', 'square'],
+  ['squares', 'square'],
+  ['rectangle', 'rectangle'],
+  ['rectangular', 'rectangle'],
+  ['oblong', 'rectangle'],
+  ['loaf', 'loaf'],
+]);
+
+/**
+ * Reads a pan size: `9×13 in`, `9x13x2 inch`, `two 8-inch round`, `9" x 13"`, `2-quart`, `900 g loaf tin`.
+ *
+ * @returns `null` where no size with a unit stands (a bare `9x13` says no unit), or where the size is a range.
+ */
+export function readPan(text: string): PanReading | null {
+  const tokens = tokenize(text);
+  const shape = shapeWord(tokens);
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (isRange(readSizeAt(tokens, at))) return null;
+    const pan = panAt(tokens, at, shape);
+    if (pan !== null) return pan;
+  }
+  return null;
+}
+
+function isRange(size: ReadSize | null): boolean {
+  return size?.measures.some(({ high }) => high !== null) === true;
+}
+
+function panAt(tokens: Tokens, index: number, shape: PanReading['shape'] | undefined): PanReading | null {
+  const counted = readCount(tokens, index);
+  const size = readSizeAt(tokens, counted?.next ?? index) ?? readSizeAt(tokens, index);
+  if (size === null || isRange(size)) return null;
+  const count = size.first === index ? null : (counted?.value ?? null);
+  const [first, second, third] = size.measures.map(({ low }) => low);
+  if (first === undefined) return null;
+  const span = { start: tokens.at(index).start, end: tokens.at(size.next - 1).end };
+  if (!isLengthUnit(size.unit))
+    return second === undefined && isCapacity(size.unit)
+      ? capacityPan({ size, shape, count, span, capacity: first })
+      : null;
+  // `2 x 8-inch round` is two rounds; `9 x 13-inch` has two sides.
+  if (
+    shape === 'round' &&
+    second !== undefined &&
+    third === undefined &&
+    count === null &&
+    first.isInteger() &&
+    first.lte(4)
+  ) {
+    return { sides: [second], depth: deepAt(tokens, size), count: first, unit: size.unit, capacity: null, shape, span };
+  }
+  const sides = second === undefined ? [first] : first.lte(second) ? [first, second] : [second, first];
+  const plain = second === undefined ? 'unknown' : first.eq(second) ? 'square' : 'rectangle';
+  return {
+    sides,
+    depth: third ?? deepAt(tokens, size),
+    count,
+    unit: size.unit,
+    capacity: null,
+    shape: shape ?? plain,
+    span,
+  };
+}
+
+function isCapacity(unit: UnitId): unit is MassUnit | VolumeUnit {
+  return isMassUnit(unit) || isVolumeUnit(unit);
+}
+
+function capacityPan(given: {
+  size: ReadSize;
+  shape: PanReading['shape'] | undefined;
+  count: Exact | null;
+  span: PanReading['span'];
+  capacity: Exact;
+}): PanReading | null {
+  const { unit } = given.size;
+  if (!isCapacity(unit)) return null;
+  const { count, capacity, span } = given;
+  return { sides: [], depth: null, count, unit, capacity, shape: given.shape ?? 'unknown', span };
+}
+
+/** How many pans: a small whole number right before a size (`two 8-inch`, `2 (9-inch)`). */
+function readCount(tokens: Tokens, index: number): { value: Exact; next: number } | null {
+  const number = readNumber(tokens, index);
+  if (number === null || number.article || number.fraction || !number.value.isInteger()) return null;
+  const next = tokens.word(number.next) === '(' ? number.next + 1 : number.next;
+  return tokens.at(next).kind === 'number' ? { value: number.value, next } : null;
+}
+
+function shapeWord(tokens: Tokens): PanReading['shape'] | undefined {
+  for (const token of tokens.list) {
+    const shape = shapes.get(token.lower);
+    if (shape !== undefined) return shape;
+  }
+  return undefined;
+}
+
+/** `…, 2 inches deep` */
+function deepAt(tokens: Tokens, size: ReadSize): Exact | null {
+  const stop = Math.min(tokens.length, size.next + 12);
+  for (let at = size.next; at < stop; at += 1) {
+    const deep = readSizeAt(tokens, at);
+    if (deep === null) continue;
+    const said =
+      tokens.word(deep.next) === 'deep' || tokens.word(deep.next) === 'depth' || tokens.word(deep.next + 1) === 'deep';
+    if (deep.unit === size.unit && said) return deep.measures[0]?.low ?? null;
+    at = deep.next - 1;
+  }
+  return null;
+}
+
+/** Reads one to three measures with a unit at an index: `9 x 13-inch`, `9" x 13"`, `8 by 12 inches`, `4 to 5 quart`, `2cm x 2cm`. */
+export function readSizeAt(tokens: Tokens, index: number): ReadSize | null {
+  const measures: ReadSize['measures'] = [];
+  let unit: UnitId | null = null;
+  let at = index;
+  for (;;) {
+    const range = readRange(tokens, at);
+    if (range === null || range.article || range.reversed) return null;
+    measures.push({ low: range.low, high: range.high });
+    const word = readUnit(tokens, range.next, { afterNumber: true });
+    const sized = word !== null && word.loose === '' && word.container === '' ? word : null;
+    if (sized !== null && unit !== null && sized.unit !== unit) return null;
+    unit = sized?.unit ?? unit;
+    at = sized?.next ?? range.next;
+    const further = measures.length < 3 ? crossAt(tokens, at) : null;
+    if (further === null || readRange(tokens, further) === null) break;
+    at = further;
+  }
+  return unit === null ? null : { measures, unit, first: index, next: at };
+}
+
+/** Index behind the sign between two sides: `x`, `×`, `by`, `-by-`. */
+function crossAt(tokens: Tokens, index: number): number | null {
+  const at = tokens.word(index) === '-' ? index + 1 : index;
+  const sign = tokens.word(at);
+  if (sign !== 'x' && sign !== '×' && sign !== '✕' && sign !== 'by' && sign !== '*') return null;
+  return tokens.word(at + 1) === '-' ? at + 2 : at + 1;
+}

@@ -1,0 +1,31 @@
+import type { Token, Tokens } from './token.js';
+
+const joints = new Set([',', ';', '(', ')', '[', ']', ':', '|']);
+
+/**
+ * What is left of a line when amount, food and words for optional are taken away, in parts joined by `; `.
+ *
+ * @param use 0 for a token that nothing has used.
+ */
+export function restOf(tokens: Tokens, use: Uint8Array): string {
+  const parts: string[] = [];
+  let part = '';
+  let before: Token | null = null;
+  const close = (): void => {
+    const trimmed = part.replace(/^[\s.\-–—]+|[\s.\-–—]+$/gu, '');
+    if (trimmed !== '') parts.push(trimmed);
+    part = '';
+    before = null;
+  };
+  tokens.list.forEach((token, index) => {
+    const free = use[index] === 0;
+    if (!free || (token.kind === 'mark' && joints.has(token.lower))) close();
+    else {
+      const apart = before !== null && (token.gap || before.end < token.start - 1);
+      part += apart ? ` ${token.text}` : token.text;
+      before = token;
+    }
+  });
+  close();
+  return parts.filter((text) => text !== 'of').join('; ');
+}
