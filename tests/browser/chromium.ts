@@ -5,7 +5,9 @@ const usual = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/googl
 
 /** A Chromium on this machine: `CHROMIUM`, one that the system has, or the one that playwright-core installed; else undefined. */
 export function chromiumPath(): string | undefined {
-  return [process.env.CHROMIUM, ...usual, chromium.executablePath()].find((path) => path !== undefined && existsSync(path));
+  return [process.env.CHROMIUM, ...usual, chromium.executablePath()].find(
+    (path) => path !== undefined && existsSync(path),
+  );
 }
 
 /** Starts it headless, speaking to this machine alone. */

@@ -1,6 +1,6 @@
-import type { AstroIntegrationLogger } from 'astro';
 import { checkFiles, summarise, summaryLine, textReport } from '@retare/check';
 import { loadSettings } from '@retare/larder';
+import type { AstroIntegrationLogger } from 'astro';
 import { globSync } from 'tinyglobby';
 
 /**
@@ -10,7 +10,12 @@ import { globSync } from 'tinyglobby';
  * @param onErrors `stop` throws when there are errors, `tell` only reports.
  * @throws {Error} So that the build ends with exit code 1 before any page is written.
  */
-export function checkSite(root: string, posts: readonly string[] | undefined, logger: AstroIntegrationLogger, onErrors: 'stop' | 'tell'): void {
+export function checkSite(
+  root: string,
+  posts: readonly string[] | undefined,
+  logger: AstroIntegrationLogger,
+  onErrors: 'stop' | 'tell',
+): void {
   const started = performance.now();
   const { settings, larder } = loadSettings(root);
   const paths = globSync([...(posts ?? settings.posts)], { cwd: root, absolute: true }).sort();
@@ -21,5 +26,6 @@ export function checkSite(root: string, posts: readonly string[] | undefined, lo
   if (report !== '') (summary.errors > 0 ? logger.error : logger.warn).call(logger, `\n${report}\n`);
   if (summary.errors === 0) logger.info(line);
   else if (onErrors === 'tell') logger.error(line);
-  else throw new Error(`${line}. No page was written: correct the errors above, or excuse them in the post with a reason`);
+  else
+    throw new Error(`${line}. No page was written: correct the errors above, or excuse them in the post with a reason`);
 }

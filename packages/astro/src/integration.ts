@@ -1,6 +1,6 @@
-import type { AstroIntegration } from 'astro';
-import { loadSettings, problemLine } from '@retare/larder';
 import { fileURLToPath } from 'node:url';
+import { loadSettings, problemLine } from '@retare/larder';
+import type { AstroIntegration } from 'astro';
 import { checkSite } from './check-site.js';
 import { readerAssets } from './reader-assets.js';
 import { useProcessor } from './use-processor.js';

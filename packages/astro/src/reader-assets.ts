@@ -2,7 +2,9 @@ import type { AstroIntegration } from 'astro';
 import { readerStyle } from 'remark-retare';
 
 type VitePlugin = NonNullable<
-  NonNullable<Parameters<Parameters<NonNullable<AstroIntegration['hooks']['astro:config:setup']>>[0]['updateConfig']>[0]['vite']>['plugins']
+  NonNullable<
+    Parameters<Parameters<NonNullable<AstroIntegration['hooks']['astro:config:setup']>>[0]['updateConfig']>[0]['vite']
+  >['plugins']
 >[number];
 
 const name = 'virtual:retare/reader.css';

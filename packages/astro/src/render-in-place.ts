@@ -1,10 +1,10 @@
 import { defaultSettings, type Settings } from '@retare/larder';
+import type { Nodes, Root, RootContent } from 'mdast';
 import rehypeStringify from 'rehype-stringify';
 import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
 import remarkRehype from 'remark-rehype';
-import { attachSyntax, larderOf, placementsOf, readPost, type RemarkRetareOptions, versionsOf } from 'remark-retare';
-import type { Nodes, Root, RootContent } from 'mdast';
+import { attachSyntax, larderOf, placementsOf, type RemarkRetareOptions, readPost, versionsOf } from 'remark-retare';
 import { type Processor, unified } from 'unified';
 import { VFile } from 'vfile';
 
@@ -23,7 +23,11 @@ const toHtml = unified().use(remarkRehype).use(rehypeStringify).freeze();
  *
  * @param content Markdown without its front matter.
  */
-export async function renderInPlace(content: string, frontMatter: unknown, options: RemarkRetareOptions): Promise<string> {
+export async function renderInPlace(
+  content: string,
+  frontMatter: unknown,
+  options: RemarkRetareOptions,
+): Promise<string> {
   const settings: Settings = { ...defaultSettings, ...options.settings };
   const larder = larderOf(options.larder);
   const file = new VFile(content);
@@ -53,6 +57,8 @@ function offsetOf(node: Nodes): number {
 async function htmlOf(node: Nodes, replacement: readonly RootContent[]): Promise<string> {
   const inline = node.type === 'textDirective';
   const children = inline ? [{ type: 'paragraph', children: replacement } as RootContent] : [...replacement];
-  const html = toHtml.stringify(await toHtml.run({ type: 'root', children } as Root) as never).replace(/\n\s*\n/g, '\n');
+  const html = toHtml
+    .stringify((await toHtml.run({ type: 'root', children } as Root)) as never)
+    .replace(/\n\s*\n/g, '\n');
   return inline ? html.replace(/^<p>/, '').replace(/<\/p>$/, '') : html;
 }

@@ -26,7 +26,8 @@ function useAnother(processor: MarkdownProcessor, options: RemarkRetareOptions):
   processor.createRenderer = async (shared) => {
     const renderer = await createRenderer(shared);
     return {
-      render: async (content, given) => renderer.render(await renderInPlace(content, given?.frontmatter, options), given),
+      render: async (content, given) =>
+        renderer.render(await renderInPlace(content, given?.frontmatter, options), given),
     };
   };
 }

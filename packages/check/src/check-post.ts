@@ -1,5 +1,5 @@
 import type { Larder, Settings } from '@retare/larder';
-import { matterOf, readPost, type RecipeReading, versionsOf } from 'remark-retare';
+import { matterOf, type RecipeReading, readPost, versionsOf } from 'remark-retare';
 import { VFile } from 'vfile';
 import { excuse } from './excuse.js';
 import type { Finding } from './finding.js';
@@ -36,7 +36,11 @@ export function checkPost(text: string, path: string, site: Site): CheckedPost {
   const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
   const findings = frontMatterFindings(tree, file, larder, settings);
   if (reading !== null) {
-    findings.push(...annotationFindings(reading, settings), ...missingFrom(reading, settings), ...askPreserve(tree, reading, settings));
+    findings.push(
+      ...annotationFindings(reading, settings),
+      ...missingFrom(reading, settings),
+      ...askPreserve(tree, reading, settings),
+    );
     findings.push(...versionFindings(reading, site));
   }
   for (const finding of findings.sort(inReadingOrder)) addMessage(file, finding);

@@ -30,4 +30,3 @@ function markerOf(node: Html): Marker | null {
   const rules = (colon < 0 ? rest : rest.slice(0, colon + 1)).map((word) => word.replace(/:$/, ''));
   return { name, attributes: rules.join(' ') };
 }
-

@@ -17,7 +17,12 @@ export function frontMatterFindings(tree: Root, file: VFile, larder: Larder, set
   const at = (from: number, to: number): Position | undefined => placeIn(node, file, from, to);
   if (broken !== undefined) {
     const text = `The front matter is no YAML: ${broken.message.split('\n')[0]}. Correct it there`;
-    return told('annotation', 'error', settings, { text, actual: 'front matter', expected: [], place: at(broken.pos[0], broken.pos[1]) });
+    return told('annotation', 'error', settings, {
+      text,
+      actual: 'front matter',
+      expected: [],
+      place: at(broken.pos[0], broken.pos[1]),
+    });
   }
   const { faults } = readFrontMatter(document.toJS(), [...larder.kitchens.keys()]);
   const retare = document.get('retare', true);

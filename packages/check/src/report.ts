@@ -1,5 +1,5 @@
-import { reporter } from 'vfile-reporter';
 import type { VFile } from 'vfile';
+import { reporter } from 'vfile-reporter';
 import type { CheckedPost } from './check-post.js';
 
 /** The sum of a check. */

@@ -24,7 +24,12 @@ export function missingFrom(reading: RecipeReading, settings: Settings): Finding
     .flatMap(({ key, kitchen }) => {
       const block = reading.blocks.get(key);
       const text = `This version for \`${kitchen}\` does not say which native lines it was drawn from, so it cannot be told when it is stale. Give it \`from\``;
-      return told('missing-from', 'warning', settings, { text, actual: kitchen, expected: ['from'], place: openingLine(block?.position) });
+      return told('missing-from', 'warning', settings, {
+        text,
+        actual: kitchen,
+        expected: ['from'],
+        place: openingLine(block?.position),
+      });
     });
 }
 
@@ -35,20 +40,43 @@ function openingLine(position: Position | undefined): Position | undefined {
 }
 
 /** Words of preserving. Each alone is enough to ask. */
-const preserving = ['jars', 'jar', 'canning', 'canned it', 'water bath', 'brine', 'sterilize', 'sterilise', 'sterilised', 'sterilized'];
+const preserving = [
+  'jars',
+  'jar',
+  'canning',
+  'canned it',
+  'water bath',
+  'brine',
+  'sterilize',
+  'sterilise',
+  'sterilised',
+  'sterilized',
+];
 
 /** A post that talks of preserving and does not say whether it is a preserve. */
 export function askPreserve(tree: Root, reading: RecipeReading, settings: Settings): Finding[] {
   if (reading.recipe.preserve !== null || reading.recipe.parts.length === 0) return [];
-  const words = ` ${wordsIn(tree).toLowerCase().replace(/[^\p{L}]+/gu, ' ')} `;
+  const words = ` ${wordsIn(tree)
+    .toLowerCase()
+    .replace(/[^\p{L}]+/gu, ' ')} `;
   const word = preserving.find((each) => words.includes(` ${each} `));
   if (word === undefined) return [];
   const text = `This post talks of \`${word}\`. Write \`preserve: true\` under \`retare\` in its front matter if it is a preserve, whose amounts must never be changed, or \`preserve: false\``;
-  return told('ask-preserve', 'warning', settings, { text, actual: word, expected: ['preserve: true', 'preserve: false'], place: undefined });
+  return told('ask-preserve', 'warning', settings, {
+    text,
+    actual: word,
+    expected: ['preserve: true', 'preserve: false'],
+    place: undefined,
+  });
 }
 
 /** A finding about the text itself, in no kitchen. */
-export function told(rule: RuleName, own: Severity, settings: Settings, words: Pick<Finding, 'text' | 'actual' | 'expected' | 'place'>): Finding[] {
+export function told(
+  rule: RuleName,
+  own: Severity,
+  settings: Settings,
+  words: Pick<Finding, 'text' | 'actual' | 'expected' | 'place'>,
+): Finding[] {
   const severity = severityOf(rule, own, null, settings);
   return severity === 'off' ? [] : [{ rule, severity, kitchen: null, note: null, ...words }];
 }

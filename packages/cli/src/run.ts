@@ -22,7 +22,9 @@ export async function run(args: readonly string[], output: Output = processOutpu
   program.addCommand(
     checkCommand(output, (result) => {
       code = result;
-    }).exitOverride().configureOutput({ writeOut: output.out, writeErr: output.err }),
+    })
+      .exitOverride()
+      .configureOutput({ writeOut: output.out, writeErr: output.err }),
   );
   try {
     await program.parseAsync([...args], { from: 'user' });

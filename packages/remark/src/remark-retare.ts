@@ -27,7 +27,10 @@ export interface RemarkRetareOptions {
  * What cannot be understood is reported on the file and comes out as it was written. Whether amounts can be bought and measured is
  * the business of `@retare/check`.
  */
-const remarkRetare: Plugin<[RemarkRetareOptions?], Root> = function (this: Processor, options: RemarkRetareOptions = {}) {
+const remarkRetare: Plugin<[RemarkRetareOptions?], Root> = function (
+  this: Processor,
+  options: RemarkRetareOptions = {},
+) {
   const settings: Settings = { ...defaultSettings, ...options.settings };
   const larder = larderOf(options.larder);
   attachSyntax(this);
@@ -44,7 +47,11 @@ export default remarkRetare;
 
 function report(reading: RecipeReading, file: VFile): void {
   for (const { message, place, actual, expected } of reading.faults) {
-    const reported = file.message(message, { ...(place === undefined ? {} : { place }), ruleId: 'annotation', source: 'retare' });
+    const reported = file.message(message, {
+      ...(place === undefined ? {} : { place }),
+      ruleId: 'annotation',
+      source: 'retare',
+    });
     Object.assign(reported, { actual, expected });
   }
 }

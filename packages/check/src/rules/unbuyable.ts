@@ -24,24 +24,34 @@ function words(problem: Unbuyable, kitchen: Kitchen, expected: string[]): Pick<R
       return { text: `${shops} do not sell ${name}, so \`${problem.text}\` cannot be bought. ${write}` };
     }
     case 'pack-size':
-      return { text: `${shops} sell ${name} in ${packWords(problem.packs)}, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}` };
+      return {
+        text: `${shops} sell ${name} in ${packWords(problem.packs)}, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}`,
+      };
     case 'part-of-pack':
       return {
         text: `${shops} sell ${name} in ${packWords(problem.packs)}, which a cook uses whole, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}, or make ${name} the anchor`,
         note: 'What is opened and not used up is a remainder that a recipe should not ask for.',
       };
     case 'part-of-piece':
-      return { text: `No shop sells part of one, so \`${problem.text}\` of ${name} cannot be bought. ${writeInstead(expected, 'Re-author the line')}` };
+      return {
+        text: `No shop sells part of one, so \`${problem.text}\` of ${name} cannot be bought. ${writeInstead(expected, 'Re-author the line')}`,
+      };
     case 'counter-step': {
       const step = writtenFor(kitchen, [counterStep(kitchen)])[0] ?? '';
-      return { text: `${shops} weigh off ${name} in steps of ${step}, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}` };
+      return {
+        text: `${shops} weigh off ${name} in steps of ${step}, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}`,
+      };
     }
   }
 }
 
 function standIns(problem: Extract<Unbuyable, { reason: 'not-sold' }>): string {
   return problem.standIns
-    .map((parts) => parts.map(({ food, share }) => (parts.length === 1 ? food : `${share.times(100)} % ${food}`).replaceAll('-', ' ')).join(' and '))
+    .map((parts) =>
+      parts
+        .map(({ food, share }) => (parts.length === 1 ? food : `${share.times(100)} % ${food}`).replaceAll('-', ' '))
+        .join(' and '),
+    )
     .join(', or with ');
 }
 

@@ -1,4 +1,4 @@
-import { type Kitchen, type Problem, nameIn } from '@retare/core';
+import { type Kitchen, nameIn, type Problem } from '@retare/core';
 import type { Rule } from '../rule.js';
 import { article, writeInstead, writtenFor } from './words.js';
 

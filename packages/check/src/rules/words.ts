@@ -1,4 +1,13 @@
-import { type Food, type Kitchen, nameIn, type Pack, plural, type Stated, writeNumber, writeStated } from '@retare/core';
+import {
+  type Food,
+  type Kitchen,
+  nameIn,
+  type Pack,
+  plural,
+  type Stated,
+  writeNumber,
+  writeStated,
+} from '@retare/core';
 
 /** `` `a` or `b` `` */
 export function quoted(words: readonly string[]): string {
@@ -18,7 +27,9 @@ export function foodName(food: Food, kitchen: Kitchen): string {
 
 /** `400 g tins`, `8 and 16 fl oz cartons` */
 export function packWords(packs: readonly Pack[]): string {
-  const sizes = packs.map((pack) => `${writeNumber(pack.size, pack.unit)} ${pack.unit === 'floz' ? 'fl oz' : pack.unit}`);
+  const sizes = packs.map(
+    (pack) => `${writeNumber(pack.size, pack.unit)} ${pack.unit === 'floz' ? 'fl oz' : pack.unit}`,
+  );
   const words = [...new Set(packs.map((pack) => plural(pack.word)))].join(' and ');
   const list = sizes.length < 2 ? sizes.join('') : `${sizes.slice(0, -1).join(', ')} and ${sizes.at(-1)}`;
   return `${list} ${words}`;

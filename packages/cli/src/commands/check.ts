@@ -1,4 +1,4 @@
-import { checkFiles, type CheckedPost, jsonReport, summarise, summaryLine, textReport } from '@retare/check';
+import { type CheckedPost, checkFiles, jsonReport, summarise, summaryLine, textReport } from '@retare/check';
 import type { LoadedSettings } from '@retare/larder';
 import { Command, Option } from 'commander';
 import { loadSite } from '../load-site.js';
@@ -47,6 +47,8 @@ function kitchensNamed(ids: string, { larder }: LoadedSettings): string[] {
   return ids.split(',').map((id) => {
     const name = id.trim();
     if (known.includes(name)) return name;
-    throw new Stop(`There is no kitchen \`${name}\`. Use ${known.map((each) => `\`${each}\``).join(', ')}. Nothing was checked.`);
+    throw new Stop(
+      `There is no kitchen \`${name}\`. Use ${known.map((each) => `\`${each}\``).join(', ')}. Nothing was checked.`,
+    );
   });
 }

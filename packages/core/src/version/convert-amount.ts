@@ -1,6 +1,7 @@
 import type { LineReading } from '../amount/reading.js';
 import { dimensionOf } from '../amount/size.js';
 import { type Stated, statedIn, type Term } from '../amount/stated.js';
+import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
 import type { StatedDensities, Weighed } from '../food/weigh.js';
@@ -50,7 +51,7 @@ function convertEggs(stated: Stated, weighed: WeighedAmount, kitchen: Kitchen): 
   const high = weighed.high?.grams == null ? null : wholeEggs(kitchen, weighed.high.grams, wholeLimit);
   if (eggs === null) return { ...(unlanded(weighed.low, kitchen) ?? stated), approx: stated.approx };
   const usual = eggs.size.name === kitchen.eggs.usual;
-  const ends = high !== null && high.count.greaterThan(eggs.count) ? high.count : null;
+  const ends = high?.count.greaterThan(eggs.count) ? high.count : null;
   return {
     statements: [[{ low: eggs.count, high: ends, unit: 'count' }]],
     pack: null,
@@ -89,12 +90,18 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   const { native, kitchen } = conversion;
   if (weighed.low.grams === null && weighed.low.millilitres === null) return unweighed(stated);
   const byWrapper = food !== null && (soldIn(food, native.id)?.packs.some(({ marks }) => marks !== null) ?? false);
-  const dimension = weighed.dimension === 'count' ? 'mass' : weighed.dimension;
+  const dimension = measuredAs(stated, weighed, food);
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper };
   const landed = land(need, kitchen);
   if (landed === null) return unlanded(weighed.low, kitchen) ?? unweighed(stated);
   if (weighed.high === null) return stateMeasure(landed.measure, stated.approx);
   return bothEnds(weighed, landed.measure, need, kitchen, stated.approx) ?? stateMeasure(landed.measure, stated.approx);
+}
+
+/** Packs and pieces are weighed, unless what is in them pours. */
+function measuredAs(stated: Stated, { dimension }: WeighedAmount, food: Food | null): Dimension {
+  if (stated.pack === null && dimension !== 'count') return dimension;
+  return food?.pours ? 'volume' : 'mass';
 }
 
 /** Only the first statement is kept, container words in the reader's sense are the author's own. */

@@ -5,7 +5,7 @@ import type { Food, Pack, Sold } from '../food/food.js';
 import { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Judged } from './judge-measuring.js';
 import type { Problem } from './problem.js';
-import { wholeEgg } from './weigh-line.js';
+import { isLabelled, wholeEgg } from './weigh-line.js';
 import { equalPacks } from './whole-packs.js';
 
 /** A weight this near to whole packs or counter steps is meant to be on them. */
@@ -41,7 +41,7 @@ function packSize({ stated, weighed, text }: Judged, food: Food, sold: Sold): Pr
   const count = stated.statements[0]?.[0]?.low;
   if (stated.pack === null || stated.pack.word === '' || count === undefined || sold.packs.length === 0) return null;
   const label = stated.pack;
-  const same = sold.packs.some(({ size, unit }) => unit === label.unit && size.equals(label.size));
+  const same = sold.packs.some((pack) => isLabelled(pack, label, food));
   if (same || weighed.grams === null || count.isZero()) return null;
   const each = weighed.grams.dividedBy(count);
   const near = sold.packs.some((pack) => pack.grams.dividedBy(each).minus(1).abs().lessThanOrEqualTo(equalPacks));
@@ -147,7 +147,8 @@ function leftover({ text }: Judged, food: Food, bought: Bought): Problem | null 
   if (total.isZero() || bought.leftoverGrams.lessThanOrEqualTo(total.times(clingsToPack))) return null;
   const { days, freezes, leastGrams } = food.keeps;
   const spoils = days !== null && days <= spoilsWithinDays && !freezes;
-  const tooLittle = days !== null && bought.leftoverGrams.lessThan(leastGrams);
+  // A cupboard keeps what a fridge does not.
+  const tooLittle = food.keeps.where !== 'cupboard' && bought.leftoverGrams.lessThan(leastGrams);
   if (!spoils && !tooLittle) return null;
   return { rule: 'awkward-leftover', text, food, grams: bought.leftoverGrams, spoils, days, packs: bought.packs };
 }

@@ -63,6 +63,8 @@ function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged):
   const grams = total(terms, end, (unit) => (isMassUnit(unit) ? gramsIn(unit) : null));
   if (grams === null) return null;
   if (isPack(grams, 'g', judged)) return null;
+  // Nothing is known of how an unknown food is sold: that it is unknown is finding enough.
+  if (food === null && kitchen.scale === null) return null;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   // The shop weighs it: whether the weight is on the counter's step is a question of buying.
   if (sold?.loose && kitchen.scale === null && isStep(grams, kitchen)) return null;

@@ -113,11 +113,15 @@ function weighPacks(stated: Stated, weighing: Weighing): WeighedAmount | null {
 function labelGrams(pack: NonNullable<Stated['pack']>, weighing: Weighing): Weighed {
   const { food, kitchen } = weighing;
   const listed =
-    food === null
-      ? undefined
-      : soldIn(food, kitchen.id)?.packs.find(({ size, unit }) => unit === pack.unit && size.equals(pack.size));
+    food === null ? undefined : soldIn(food, kitchen.id)?.packs.find((each) => isLabelled(each, pack, food));
   if (listed !== undefined) return { grams: listed.grams, millilitres: null };
   return weigh(pack.size, pack.unit, food, scales(weighing));
+}
+
+/** Whether a shop's pack is the one that is written. The ounces on a carton of something that pours are fluid ones. */
+export function isLabelled(pack: Pack, written: { size: Exact; unit: string }, food: Food): boolean {
+  if (!pack.size.equals(written.size)) return false;
+  return pack.unit === written.unit || (food.pours && pack.unit === 'floz' && written.unit === 'oz');
 }
 
 function drained(count: Exact, pack: Pack | null, { prep }: Weighing): Exact | null {

@@ -8,7 +8,11 @@ type Properties = Readonly<Record<string, string | string[] | boolean | undefine
  * An element around blocks. It is a directive node with an element's name, which remark-rehype turns into the element, MDX passes on
  * and remark-stringify can write.
  */
-export function blockElement(tag: string, properties: Properties, children: readonly RootContent[]): ContainerDirective {
+export function blockElement(
+  tag: string,
+  properties: Properties,
+  children: readonly RootContent[],
+): ContainerDirective {
   const given = withoutUndefined(properties);
   return {
     type: 'containerDirective',
@@ -19,7 +23,11 @@ export function blockElement(tag: string, properties: Properties, children: read
 }
 
 /** An element around words. */
-export function inlineElement(tag: string, properties: Properties, children: readonly PhrasingContent[]): TextDirective {
+export function inlineElement(
+  tag: string,
+  properties: Properties,
+  children: readonly PhrasingContent[],
+): TextDirective {
   return {
     type: 'textDirective',
     name: 'retare',
@@ -30,7 +38,11 @@ export function inlineElement(tag: string, properties: Properties, children: rea
 
 /** A block element that holds words, such as `p` or `summary`. */
 export function wordsElement(tag: string, properties: Properties, children: readonly PhrasingContent[]): RootContent {
-  return { type: 'paragraph', children: [...children], data: { hName: tag, hProperties: withoutUndefined(properties) } };
+  return {
+    type: 'paragraph',
+    children: [...children],
+    data: { hName: tag, hProperties: withoutUndefined(properties) },
+  };
 }
 
 /** Plain words. */
@@ -39,5 +51,7 @@ export function words(value: string): PhrasingContent {
 }
 
 function withoutUndefined(properties: Properties): Record<string, string | string[] | boolean> {
-  return Object.fromEntries(Object.entries(properties).filter((entry): entry is [string, string] => entry[1] !== undefined));
+  return Object.fromEntries(
+    Object.entries(properties).filter((entry): entry is [string, string] => entry[1] !== undefined),
+  );
 }

@@ -5,7 +5,11 @@ import { inlineElement, words } from './element.js';
 import { spliceWords } from './splice-words.js';
 
 /** A line's words in a version, with its annotations followed and its note. */
-export function lineWords(line: VersionLine, version: Version, reading: RecipeReading): { same: string; children: () => PhrasingContent[] } {
+export function lineWords(
+  line: VersionLine,
+  version: Version,
+  reading: RecipeReading,
+): { same: string; children: () => PhrasingContent[] } {
   const place = reading.lines.get(line.line.key);
   const edits = [...line.edits, ...mentionEdits(line, version, reading)];
   const note = noteWords(line, version);
@@ -13,7 +17,9 @@ export function lineWords(line: VersionLine, version: Version, reading: RecipeRe
     same: JSON.stringify([edits, note]),
     children: () => {
       const content = place === undefined ? [words(line.line.text)] : spliceWords(place.paragraph.children, edits);
-      return note === '' ? content : [...content, words(' '), inlineElement('small', { className: ['retare-note'] }, [words(`(${note})`)])];
+      return note === ''
+        ? content
+        : [...content, words(' '), inlineElement('small', { className: ['retare-note'] }, [words(`(${note})`)])];
     },
   };
 }
@@ -36,7 +42,8 @@ function mentionEdits({ line }: VersionLine, version: Version, reading: RecipeRe
 /** What a reader has to know about the line there and then. */
 function noteWords(line: VersionLine, version: Version): string {
   const notes = line.notes.flatMap((note) => {
-    if (note.kind === 'lighter-kosher') return ['flaked kosher salt is the lighter grain: use about half as much of any other'];
+    if (note.kind === 'lighter-kosher')
+      return ['flaked kosher salt is the lighter grain: use about half as much of any other'];
     return [];
   });
   const unsold = line.problems.some(({ problem }) => problem.rule === 'unbuyable' && problem.reason === 'not-sold');

@@ -14,7 +14,12 @@ import { working } from './working.js';
  *
  * @param index Which part of the versions.
  */
-export function placeIngredients(index: number, versions: readonly Version[], native: string, reading: RecipeReading): RootContent | null {
+export function placeIngredients(
+  index: number,
+  versions: readonly Version[],
+  native: string,
+  reading: RecipeReading,
+): RootContent | null {
   const parts = versions.flatMap((version) => {
     const part = version.parts[index];
     return part === undefined ? [] : [{ version, part }];
@@ -42,7 +47,9 @@ interface PlacedPart {
 }
 
 function label({ part }: VersionPart): RootContent[] {
-  return part.native.label === null ? [] : [wordsElement('p', { className: ['retare-part'] }, [words(part.native.label)])];
+  return part.native.label === null
+    ? []
+    : [wordsElement('p', { className: ['retare-part'] }, [words(part.native.label)])];
 }
 
 function placeLines(parts: readonly PlacedPart[], native: string, reading: RecipeReading): void {
@@ -57,10 +64,24 @@ function placeLines(parts: readonly PlacedPart[], native: string, reading: Recip
   }
 }
 
-function nativeList(block: ContainerDirective, parts: readonly PlacedPart[], wrap: boolean, native: string): RootContent[] {
+function nativeList(
+  block: ContainerDirective,
+  parts: readonly PlacedPart[],
+  wrap: boolean,
+  native: string,
+): RootContent[] {
   const content = contentOf(block);
   if (!wrap) return content;
-  return [blockElement('div', marks(parts.map(({ version }) => version.kitchen.id), native), content)];
+  return [
+    blockElement(
+      'div',
+      marks(
+        parts.map(({ version }) => version.kitchen.id),
+        native,
+      ),
+      content,
+    ),
+  ];
 }
 
 /** The author's own list for a kitchen, word for word. */

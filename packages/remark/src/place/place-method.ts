@@ -17,7 +17,12 @@ interface PlacedSteps {
  * One method for every kitchen: the native one with each annotation's readings side by side, and the author's own for the kitchens that
  * have one. Cautions on core temperatures follow it.
  */
-export function placeMethod(index: number, versions: readonly Version[], native: string, reading: RecipeReading): RootContent | null {
+export function placeMethod(
+  index: number,
+  versions: readonly Version[],
+  native: string,
+  reading: RecipeReading,
+): RootContent | null {
   const all = versions.flatMap((version): PlacedSteps[] => {
     const steps = version.steps[index];
     return steps === undefined ? [] : [{ version, steps }];
@@ -30,7 +35,18 @@ export function placeMethod(index: number, versions: readonly Version[], native:
   const own = all.filter(({ steps }) => steps.from !== steps.steps.native.kitchen);
   const content = contentOf(block);
   const children: RootContent[] =
-    own.length === 0 ? content : [blockElement('div', marks(shared.map(({ version }) => version.kitchen.id), native), content)];
+    own.length === 0
+      ? content
+      : [
+          blockElement(
+            'div',
+            marks(
+              shared.map(({ version }) => version.kitchen.id),
+              native,
+            ),
+            content,
+          ),
+        ];
   for (const { version, steps } of own) children.push(authoredMethod(steps, version, native, reading));
   return blockElement('div', { className: ['retare-method'] }, [...children, ...cautions(all, native)]);
 }
@@ -40,7 +56,12 @@ function contentOf(block: ContainerDirective): RootContent[] {
 }
 
 /** Annotations in a block give way to their readings; one that could not be read to its words. */
-function replaceMentions(block: ContainerDirective, all: readonly PlacedSteps[], native: string, reading: RecipeReading): void {
+function replaceMentions(
+  block: ContainerDirective,
+  all: readonly PlacedSteps[],
+  native: string,
+  reading: RecipeReading,
+): void {
   const readings = mentionReadings(all, native, reading);
   visit(block, 'textDirective', (node: TextDirective, index, parent) => {
     if (parent === undefined || index === undefined || !isAnnotation(node.type, node.name)) return;
@@ -51,7 +72,11 @@ function replaceMentions(block: ContainerDirective, all: readonly PlacedSteps[],
 }
 
 /** What each annotation of a method reads in every kitchen, side by side. */
-export function mentionReadings(all: readonly PlacedSteps[], native: string, reading: RecipeReading): Map<TextDirective, PhrasingContent[]> {
+export function mentionReadings(
+  all: readonly PlacedSteps[],
+  native: string,
+  reading: RecipeReading,
+): Map<TextDirective, PhrasingContent[]> {
   const byNode = new Map<TextDirective, PhrasingContent[]>();
   for (const { mention } of all[0]?.steps.mentions ?? []) {
     const node = reading.mentions.get(mention.key)?.node;
@@ -65,12 +90,19 @@ export function mentionReadings(all: readonly PlacedSteps[], native: string, rea
   return byNode;
 }
 
-function mentionWords({ mention, text, hold }: VersionMention, version: Version, node: TextDirective): { same: string; children: () => PhrasingContent[] } {
+function mentionWords(
+  { mention, text, hold }: VersionMention,
+  version: Version,
+  node: TextDirective,
+): { same: string; children: () => PhrasingContent[] } {
   const own = version.kitchen.id === version.recipe.kitchen;
   const held = hold !== '' && !own ? ` (${hold})` : '';
   const same = `${text}${held}`;
   // What reads as written keeps the author's markup.
-  return { same, children: () => (text === mention.text && held === '' ? structuredClone(node.children) : [words(same)]) };
+  return {
+    same,
+    children: () => (text === mention.text && held === '' ? structuredClone(node.children) : [words(same)]),
+  };
 }
 
 /** The author's own method for a kitchen, word for word. */

@@ -28,11 +28,17 @@ export function placementsOf(tree: Root, reading: RecipeReading, versions: reado
   };
   for (const [node, content] of proseReadings(tree, versions, native, reading)) placements.set(node, content);
   reading.recipe.parts.forEach((part, index) => {
-    replace(part.native.key, [placeIngredients(index, versions, native, reading)].filter((placed) => placed !== null));
+    replace(
+      part.native.key,
+      [placeIngredients(index, versions, native, reading)].filter((placed) => placed !== null),
+    );
     for (const { key } of part.authored) replace(key, []);
   });
   reading.recipe.steps.forEach((steps, index) => {
-    replace(steps.native.key, [placeMethod(index, versions, native, reading)].filter((placed) => placed !== null));
+    replace(
+      steps.native.key,
+      [placeMethod(index, versions, native, reading)].filter((placed) => placed !== null),
+    );
     for (const { key } of steps.authored) replace(key, []);
   });
   placeChooser(reading, versions, native, placements);
@@ -59,22 +65,30 @@ function proseReadings(tree: Root, versions: readonly Version[], native: string,
   const placements: Placements = new Map();
   visit(tree, (node) => {
     if (node.type === 'containerDirective' && [...reading.blocks.values()].includes(node)) return SKIP;
-    if (node.type === 'textDirective' && isAnnotation(node.type, node.name)) placements.set(node, readings.get(node) ?? node.children);
+    if (node.type === 'textDirective' && isAnnotation(node.type, node.name))
+      placements.set(node, readings.get(node) ?? node.children);
     return undefined;
   });
   return placements;
 }
 
 /** At its markers, or before the first block; standing, the way of filling cups and general cautions go with it. */
-function placeChooser(reading: RecipeReading, versions: readonly Version[], native: string, placements: Placements): void {
+function placeChooser(
+  reading: RecipeReading,
+  versions: readonly Version[],
+  native: string,
+  placements: Placements,
+): void {
   const blocks = [...reading.blocks.values()];
   const first = blocks.find((block) => placements.get(block)?.length !== 0);
-  const heading = reading.recipe.preserve === true ? [] : [chooserFor(versions, native, false), ...standing(versions, native)];
+  const heading =
+    reading.recipe.preserve === true ? [] : [chooserFor(versions, native, false), ...standing(versions, native)];
   const before: RootContent[] = [...heading, ...cautions(versions)];
   const [marker, ...others] = reading.markers;
   if (marker !== undefined) placements.set(marker, before);
   else if (first !== undefined) placements.set(first, [...before, ...(placements.get(first) ?? [])]);
-  for (const other of others) placements.set(other, reading.recipe.preserve === true ? [] : [chooserFor(versions, native, true)]);
+  for (const other of others)
+    placements.set(other, reading.recipe.preserve === true ? [] : [chooserFor(versions, native, true)]);
 }
 
 function chooserFor(versions: readonly Version[], native: string, again: boolean): RootContent {
@@ -100,6 +114,8 @@ function cautions(versions: readonly Version[]): RootContent[] {
   const kinds: Caution['kind'][] = ['preserve', 'cure'];
   return kinds.flatMap((kind) => {
     const caution = versions.flatMap((version) => version.cautions).find((each) => each.kind === kind);
-    return caution === undefined ? [] : [wordsElement('p', { className: ['retare-caution'] }, [words(cautionWords(caution))])];
+    return caution === undefined
+      ? []
+      : [wordsElement('p', { className: ['retare-caution'] }, [words(cautionWords(caution))])];
   });
 }

@@ -1,7 +1,7 @@
 import { type Edit, sorted } from '@retare/core';
 import type { PhrasingContent, Text } from 'mdast';
-import { isAnnotation } from '../syntax/names.js';
 import { wordsOf } from '../read/words-of.js';
+import { isAnnotation } from '../syntax/names.js';
 
 /**
  * A copy of phrasing content with stretches of its words replaced and annotations taken off. Markup around the words stays; what
@@ -27,7 +27,8 @@ export function spliceWords(nodes: readonly PhrasingContent[], edits: readonly E
 export function withoutAnnotations(nodes: readonly PhrasingContent[]): PhrasingContent[] {
   return nodes.flatMap((node): PhrasingContent[] => {
     if (node.type === 'textDirective' && isAnnotation(node.type, node.name)) return withoutAnnotations(node.children);
-    if ('children' in node) node.children = withoutAnnotations(node.children as PhrasingContent[]) as typeof node.children;
+    if ('children' in node)
+      node.children = withoutAnnotations(node.children as PhrasingContent[]) as typeof node.children;
     return isEmpty(node) ? [] : [node];
   });
 }

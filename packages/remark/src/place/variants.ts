@@ -8,7 +8,9 @@ export interface Variant {
 }
 
 /** Kitchens that read the same share one text. `same` says what makes two readings one. */
-export function merged(readings: readonly { kitchen: string; same: string; children: () => PhrasingContent[] }[]): Variant[] {
+export function merged(
+  readings: readonly { kitchen: string; same: string; children: () => PhrasingContent[] }[],
+): Variant[] {
   const bySame = new Map<string, Variant>();
   for (const { kitchen, same, children } of readings) {
     const known = bySame.get(same);

@@ -1,4 +1,14 @@
-import { type Bought, Exact, type Kitchen, type VersionLine, type VersionPart, type Weighed, writeNumber, writeStated, writeTerm } from '@retare/core';
+import {
+  type Bought,
+  Exact,
+  type Kitchen,
+  type VersionLine,
+  type VersionPart,
+  type Weighed,
+  writeNumber,
+  writeStated,
+  writeTerm,
+} from '@retare/core';
 import type { RootContent } from 'mdast';
 import { pageWords, percent } from '../page/words.js';
 import { blockElement, words, wordsElement } from './element.js';
@@ -17,7 +27,11 @@ export function working(part: VersionPart, kitchen: Kitchen, native: string): Ro
     type: 'list',
     ordered: false,
     spread: false,
-    children: items.map((item) => ({ type: 'listItem', spread: false, children: [{ type: 'paragraph', children: [words(item)] }] })),
+    children: items.map((item) => ({
+      type: 'listItem',
+      spread: false,
+      children: [{ type: 'paragraph', children: [words(item)] }],
+    })),
   };
   const summary = wordsElement('summary', {}, [words(pageWords.working)]);
   const { dataRetare, className = [] } = marks([kitchen.id], native);
@@ -26,7 +40,10 @@ export function working(part: VersionPart, kitchen: Kitchen, native: string): Ro
 
 function workingOf(line: VersionLine, part: VersionPart, kitchen: Kitchen): string | null {
   if (line.stated === null) return null;
-  const parts = [part.standing === 'converted' ? conversion(line, kitchen) : null, shopping(line.bought, kitchen)].filter((each) => each !== null);
+  const parts = [
+    part.standing === 'converted' ? conversion(line, kitchen) : null,
+    shopping(line.bought, kitchen),
+  ].filter((each) => each !== null);
   return parts.length === 0 ? null : `${shownName(line, kitchen.id)}: ${parts.join('; ')}`;
 }
 
@@ -43,7 +60,8 @@ function conversion(line: VersionLine, kitchen: Kitchen): string | null {
 
 /** The unrounded amount, in the kind of unit that is shown. */
 function exactWords({ grams, millilitres }: Weighed, unit: string): string | null {
-  const byVolume = unit === 'ml' || unit === 'l' || unit === 'cup' || unit === 'tbsp' || unit === 'tsp' || unit === 'floz';
+  const byVolume =
+    unit === 'ml' || unit === 'l' || unit === 'cup' || unit === 'tbsp' || unit === 'tsp' || unit === 'floz';
   if (byVolume && millilitres !== null) return `${millilitres.toDecimalPlaces(1)} ml`;
   if (grams !== null) return `${grams.toDecimalPlaces(1)} g`;
   return millilitres === null ? null : `${millilitres.toDecimalPlaces(1)} ml`;
@@ -65,7 +83,8 @@ function unitWord(unit: string): string {
 }
 
 function looseWords(grams: Exact, kitchen: Kitchen): string {
-  if (kitchen.counter.unit === 'lb') return writeTerm({ low: grams.dividedBy('453.59237').toDecimalPlaces(4), high: null, unit: 'lb' });
+  if (kitchen.counter.unit === 'lb')
+    return writeTerm({ low: grams.dividedBy('453.59237').toDecimalPlaces(4), high: null, unit: 'lb' });
   return writeTerm({ low: grams, high: null, unit: 'g' });
 }
 

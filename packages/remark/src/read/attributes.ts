@@ -12,7 +12,10 @@ export type Attributes = Readonly<Record<string, string>>;
  * @param kitchens Ids that `kitchen` may hold.
  * @returns Only what is good; a fault for everything else.
  */
-export function readAttributes(node: Directives, kitchens: readonly string[]): { attributes: Attributes; faults: Fault[] } {
+export function readAttributes(
+  node: Directives,
+  kitchens: readonly string[],
+): { attributes: Attributes; faults: Fault[] } {
   const shape: Readonly<Record<string, AttributeKind>> = annotations[node.name as AnnotationName].attributes;
   const attributes: Record<string, string> = {};
   const faults: Fault[] = [];
@@ -52,7 +55,12 @@ function isDate(value: string): boolean {
 
 function unknownKey(node: Directives, key: string, allowed: readonly string[]): Fault {
   const instead = allowed.length === 0 ? 'Take it away: it has none' : `Use ${oneOf(allowed)}`;
-  return { actual: key, expected: [...allowed], message: `\`${node.name}\` has no attribute \`${key}\`. ${instead}`, place: node.position };
+  return {
+    actual: key,
+    expected: [...allowed],
+    message: `\`${node.name}\` has no attribute \`${key}\`. ${instead}`,
+    place: node.position,
+  };
 }
 
 function badValue(node: Directives, key: string, value: string, expected: string[]): Fault {

@@ -24,11 +24,18 @@ const keys = ['kitchen', 'makes', 'anchor', 'preserve'] as const;
  * @param matter The whole front matter, already parsed; anything may be in it.
  * @param kitchens Ids that `kitchen` may hold.
  */
-export function readFrontMatter(matter: unknown, kitchens: readonly string[]): { frontMatter: FrontMatter; faults: FrontMatterFault[] } {
+export function readFrontMatter(
+  matter: unknown,
+  kitchens: readonly string[],
+): { frontMatter: FrontMatter; faults: FrontMatterFault[] } {
   const frontMatter: FrontMatter = { kitchen: null, makes: null, anchor: null, preserve: null };
   const own = isBlock(matter) ? matter.retare : undefined;
   if (own === undefined || own === null) return { frontMatter, faults: [] };
-  if (!isBlock(own)) return { frontMatter, faults: [fault('retare', own, [...keys], `\`retare\` takes a block of keys. Use ${oneOf(keys)}`)] };
+  if (!isBlock(own))
+    return {
+      frontMatter,
+      faults: [fault('retare', own, [...keys], `\`retare\` takes a block of keys. Use ${oneOf(keys)}`)],
+    };
   const faults: FrontMatterFault[] = [];
   for (const [key, value] of Object.entries(own)) {
     const found = readKey(key, value, frontMatter, kitchens);
@@ -41,7 +48,12 @@ function readKey(key: string, value: unknown, into: FrontMatter, kitchens: reado
   switch (key) {
     case 'kitchen':
       if (typeof value !== 'string' || !kitchens.includes(value)) {
-        return fault(key, value, kitchens, `There is no kitchen \`${String(value)}\`. Use ${oneOf(kitchens)}, or one from your larder file`);
+        return fault(
+          key,
+          value,
+          kitchens,
+          `There is no kitchen \`${String(value)}\`. Use ${oneOf(kitchens)}, or one from your larder file`,
+        );
       }
       into.kitchen = value;
       return null;
@@ -51,7 +63,8 @@ function readKey(key: string, value: unknown, into: FrontMatter, kitchens: reado
       return null;
     case 'makes':
     case 'anchor':
-      if (typeof value !== 'string' && typeof value !== 'number') return fault(key, value, ['words'], `\`${key}\` takes words`);
+      if (typeof value !== 'string' && typeof value !== 'number')
+        return fault(key, value, ['words'], `\`${key}\` takes words`);
       into[key] = String(value);
       return null;
     default:

@@ -10,16 +10,27 @@ import { wordsOf } from './words-of.js';
  *
  * @returns Null for an item without words of its own (a picture, a bare sub-list).
  */
-export function readLineItem(item: ListItem, key: string, kitchen: Kitchen, context: ReadingContext): { line: Line; place: LinePlace } | null {
+export function readLineItem(
+  item: ListItem,
+  key: string,
+  kitchen: Kitchen,
+  context: ReadingContext,
+): { line: Line; place: LinePlace } | null {
   const paragraph = item.children.find((child): child is Paragraph => child.type === 'paragraph');
   if (paragraph === undefined) return null;
   const words = wordsOf(paragraph.children);
   if (words.text.trim() === '') return null;
   const override = amountIn(paragraph);
-  const reading = override === null ? readLine(words.text, { kitchen: kitchen.units }) : overridden(words.text, override, paragraph, kitchen);
+  const reading =
+    override === null
+      ? readLine(words.text, { kitchen: kitchen.units })
+      : overridden(words.text, override, paragraph, kitchen);
   const of = override?.attributes?.of ?? reading.food?.text ?? '';
   const food = of === '' ? null : findFood(of, context.foods, kitchen.id);
-  return { line: { key, text: words.text, reading: withoutAnnotated(reading, paragraph), food }, place: { item, paragraph, words } };
+  return {
+    line: { key, text: words.text, reading: withoutAnnotated(reading, paragraph), food },
+    place: { item, paragraph, words },
+  };
 }
 
 /** An `amount` annotation in the line: it overrides what would be found. */
@@ -75,6 +86,8 @@ function withoutAnnotated(reading: LineReading, paragraph: Paragraph): LineReadi
     const start = node.name === 'amount' ? null : startOf(node, paragraph.children);
     if (start !== null) spans.push({ start, end: start + wordsOf(node.children).text.length });
   });
-  const free = reading.further.filter(({ span }) => !spans.some(({ start, end }) => start <= span.start && span.end <= end));
+  const free = reading.further.filter(
+    ({ span }) => !spans.some(({ start, end }) => start <= span.start && span.end <= end),
+  );
   return { ...reading, further: free };
 }

@@ -1,7 +1,17 @@
-import { Exact, findFood, type Kitchen, type Mention, readLength, readLine, readOven, readPan, readTemperature } from '@retare/core';
+import {
+  Exact,
+  findFood,
+  type Kitchen,
+  type Mention,
+  readLength,
+  readLine,
+  readOven,
+  readPan,
+  readTemperature,
+} from '@retare/core';
 import type { TextDirective } from 'mdast-util-directive';
-import { type Fault, oneOf } from './fault.js';
 import { type Attributes, readAttributes } from './attributes.js';
+import { type Fault, oneOf } from './fault.js';
 import type { ReadingContext } from './reading.js';
 import { wordsOf } from './words-of.js';
 
@@ -27,7 +37,12 @@ export function isMention(node: TextDirective): boolean {
  *
  * @returns No mention where its label cannot be read; then a fault says so and its words stay.
  */
-export function readMention(node: TextDirective, key: string, kitchen: Kitchen, context: ReadingContext): { mention: Mention | null; faults: Fault[] } {
+export function readMention(
+  node: TextDirective,
+  key: string,
+  kitchen: Kitchen,
+  context: ReadingContext,
+): { mention: Mention | null; faults: Fault[] } {
   const { attributes, faults } = readAttributes(node, [...context.kitchens.keys()]);
   const text = wordsOf(node.children).text;
   const { mention, problem } = interpret(node.name as MentionName, key, text, attributes, kitchen, context);
@@ -41,7 +56,14 @@ interface Interpreted {
   problem: Omit<Fault, 'place'> | null;
 }
 
-function interpret(name: MentionName, key: string, text: string, attributes: Attributes, kitchen: Kitchen, context: ReadingContext): Interpreted {
+function interpret(
+  name: MentionName,
+  key: string,
+  text: string,
+  attributes: Attributes,
+  kitchen: Kitchen,
+  context: ReadingContext,
+): Interpreted {
   const base = { key, text };
   const only = (mention: Mention | null): Interpreted => ({ mention, problem: null });
   switch (name) {
@@ -76,11 +98,18 @@ function interpret(name: MentionName, key: string, text: string, attributes: Att
 }
 
 /** A core temperature without a known food can be held against no minimum. */
-function core(base: { key: string; text: string }, text: string, of: string | null, kitchen: Kitchen, context: ReadingContext): Interpreted {
+function core(
+  base: { key: string; text: string },
+  text: string,
+  of: string | null,
+  kitchen: Kitchen,
+  context: ReadingContext,
+): Interpreted {
   const readings = readTemperature(text);
   if (readings.length === 0) return { mention: null, problem: null };
   const classes = kitchen.safe.map((safe) => safe.class);
-  const named = of === null ? null : classes.includes(of) ? of : (findFood(of, context.foods, kitchen.id)?.coreClass ?? null);
+  const named =
+    of === null ? null : classes.includes(of) ? of : (findFood(of, context.foods, kitchen.id)?.coreClass ?? null);
   const mention: Mention = { ...base, kind: 'core', readings, of, class: named };
   if (named !== null) return { mention, problem: null };
   const because = of === null ? `\`${text}\` does not say of what` : `\`${of}\` is no food with a safe temperature`;

@@ -12,7 +12,13 @@ import { dissolveUnclosed } from './unclosed.js';
  * @param matter Its front matter, already parsed.
  * @returns Null where the post has no annotation of ours.
  */
-export function readPost(tree: Root, file: VFile, matter: unknown, larder: Larder, settings: Settings): RecipeReading | null {
+export function readPost(
+  tree: Root,
+  file: VFile,
+  matter: unknown,
+  larder: Larder,
+  settings: Settings,
+): RecipeReading | null {
   const { frontMatter } = readFrontMatter(matter, [...larder.kitchens.keys()]);
   const faults = dissolveUnclosed(tree, file);
   const context = { foods: larder.foods, kitchens: larder.kitchens, native: settings.kitchen, frontMatter };

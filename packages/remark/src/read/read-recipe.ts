@@ -67,7 +67,10 @@ function openingOf(node: ContainerDirective): Fault['place'] {
   const label = node.children[0];
   const length = node.name.length + 3;
   const end = label?.type === 'paragraph' && label.data?.directiveLabel ? label.position?.end : undefined;
-  return { start, end: end ?? { line: start.line, column: start.column + length, offset: (start.offset ?? 0) + length } };
+  return {
+    start,
+    end: end ?? { line: start.line, column: start.column + length, offset: (start.offset ?? 0) + length },
+  };
 }
 
 /** Front matter first, then the first block that says, then the site. */
@@ -130,7 +133,13 @@ function labelOf(node: ContainerDirective): string | null {
   return wordsOf(first.children).text;
 }
 
-function linesOf(node: ContainerDirective, key: string, kitchen: Kitchen, reading: RecipeReading, context: ReadingContext): Ingredients['lines'] {
+function linesOf(
+  node: ContainerDirective,
+  key: string,
+  kitchen: Kitchen,
+  reading: RecipeReading,
+  context: ReadingContext,
+): Ingredients['lines'] {
   const lines: Ingredients['lines'] = [];
   visit(node, 'listItem', (item: ListItem) => {
     const found = readLineItem(item, `${key}-${lines.length + 1}`, kitchen, context);
@@ -173,9 +182,19 @@ function stepsFor({ id }: Method, steps: readonly Steps[]): Steps | null {
 /** Annotations outside method blocks, in notes and in ingredient lines, follow the kitchen too. */
 function addProse(tree: Root, reading: RecipeReading, context: ReadingContext): void {
   const { recipe, blocks } = reading;
-  const methods = new Set(recipe.steps.flatMap(({ native, authored }) => [native, ...authored]).map(({ key }) => blocks.get(key)));
+  const methods = new Set(
+    recipe.steps.flatMap(({ native, authored }) => [native, ...authored]).map(({ key }) => blocks.get(key)),
+  );
   const authored = new Set(recipe.parts.flatMap((part) => part.authored).map(({ key }) => blocks.get(key)));
-  const prose: Method = { key: 'prose', kitchen: recipe.kitchen, id: null, mentions: [], prose: '', cooked: null, from: null };
+  const prose: Method = {
+    key: 'prose',
+    kitchen: recipe.kitchen,
+    id: null,
+    mentions: [],
+    prose: '',
+    cooked: null,
+    from: null,
+  };
   visit(tree, (node) => {
     if (node.type === 'containerDirective' && (methods.has(node) || authored.has(node))) return SKIP;
     // An amount in an ingredient line is that line's own.
@@ -200,4 +219,3 @@ function addMention(node: TextDirective, method: Method, reading: RecipeReading,
   method.mentions.push(mention);
   reading.mentions.set(key, { node, words: wordsOf(node.children) });
 }
-

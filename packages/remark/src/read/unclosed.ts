@@ -20,7 +20,9 @@ export function dissolveUnclosed(tree: Root, file: VFile): Fault[] {
     const lines = source.slice(start, end).trimEnd().split('\n');
     if (lines.length > 1 && /^[\s>]*:{3,}\s*$/.test(lines.at(-1) ?? '')) return;
     faults.push(faultOf(node, lines[0]?.trimEnd() ?? ''));
-    const children = node.children.filter((child) => !(child.type === 'paragraph' && child.data?.directiveLabel === true));
+    const children = node.children.filter(
+      (child) => !(child.type === 'paragraph' && child.data?.directiveLabel === true),
+    );
     parent.children.splice(index, 1, ...([fence(lines[0] ?? ''), ...children] as RootContent[]));
     return index;
   });
@@ -33,7 +35,10 @@ function fence(line: string): Paragraph {
 
 function faultOf(node: ContainerDirective, line: string): Fault {
   const start = node.position?.start;
-  const place = start === undefined ? undefined : { start, end: { ...start, column: start.column + line.length, offset: (start.offset ?? 0) + line.length } };
+  const place =
+    start === undefined
+      ? undefined
+      : { start, end: { ...start, column: start.column + line.length, offset: (start.offset ?? 0) + line.length } };
   return {
     actual: line,
     expected: [':::'],

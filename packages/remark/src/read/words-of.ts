@@ -1,5 +1,5 @@
-import type { Position } from 'unist';
 import type { Nodes, PhrasingContent, Text } from 'mdast';
+import type { Position } from 'unist';
 
 /** A stretch of a line's words and the text node that holds it. */
 export interface Piece {
@@ -35,7 +35,12 @@ function collect(node: Nodes, words: Words): void {
  *
  * @param fallback The place of the whole, for trees without positions and for words with escapes, whose offsets cannot be known.
  */
-export function placeOf(words: Words, start: number, end: number, fallback: Position | undefined): Position | undefined {
+export function placeOf(
+  words: Words,
+  start: number,
+  end: number,
+  fallback: Position | undefined,
+): Position | undefined {
   const first = words.pieces.find((piece) => piece.start <= start && start < piece.end);
   const last = words.pieces.find((piece) => piece.start < end && end <= piece.end);
   const from = first === undefined ? undefined : pointIn(first, start);
@@ -55,4 +60,3 @@ function pointIn({ node, start }: Piece, at: number): Position['start'] | undefi
   const column = breaks === 0 ? position.start.column + before.length : before.length - before.lastIndexOf('\n');
   return { line, column, offset };
 }
-

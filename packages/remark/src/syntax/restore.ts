@@ -16,7 +16,11 @@ export function restoreForeign(tree: Root, file: VFile): void {
     const written = writtenAs(node, source);
     if (written === null || parent === undefined || index === undefined) return;
     if (node.type === 'textDirective' && isAccident(node, source)) {
-      parent.children.splice(index, 1, { type: 'text', value: written, ...(node.position ? { position: node.position } : {}) });
+      parent.children.splice(index, 1, {
+        type: 'text',
+        value: written,
+        ...(node.position ? { position: node.position } : {}),
+      });
       return;
     }
     if (isAnnotation(node.type, node.name) || isHandled(node)) return;
