@@ -112,6 +112,14 @@ describe("a site's kitchens", () => {
     expect(foods.get('whole-milk')?.sold.cabin).toBe(foods.get('whole-milk')?.sold.us);
   });
 
+  test('have the shops of a food that the same file adds', () => {
+    const text = seaBeet
+      .replace('any: { loose', 'us: { loose')
+      .replace('} }\n', '}, any: { not-sold: true, source: x } }\n');
+    const food = extended(`${text}${withScale}`).foods.get('sea-beet');
+    expect(food?.sold['us-scale']?.loose).toBe(true);
+  });
+
   test('override one safe temperature and keep the others', () => {
     const text =
       'kitchens: { uk: { safe: { poultry: { name: poultry, temperature: 75, unit: C, authority: us, source: our rule } } } }';

@@ -3,7 +3,7 @@ import cldr from 'cldr-core/supplemental/units.json' with { type: 'json' };
 
 const { unitConstants, convertUnits } = cldr.supplemental;
 const constants: Readonly<Record<string, { _value: string }>> = unitConstants;
-const units: Readonly<Record<string, { _factor?: string }>> = convertUnits;
+const units: Readonly<Record<string, { _baseUnit: string; _factor?: string }>> = convertUnits;
 const prefixes = { milli: '0.001', centi: '0.01', deci: '0.1', kilo: '1000' } as const;
 
 /**

@@ -8,11 +8,14 @@ const { foods, kitchens } = builtInLarder();
 const us = kitchens.get('us')?.units ?? {};
 const table = readCsv('usda-rows.csv');
 
-// How the table's measures begin. Longer words first: `fl oz` is no `fl`.
+// How the table's measures begin, in small letters.
 const measures: readonly (readonly [string, KitchenVolumeUnit])[] = [
   ['fl oz', 'floz'],
+  ['fluid ounce', 'floz'],
   ['tbsp', 'tbsp'],
+  ['tablespoon', 'tbsp'],
   ['tsp', 'tsp'],
+  ['teaspoon', 'tsp'],
   ['cup', 'cup'],
   ['pint', 'pint'],
   ['quart', 'quart'],
@@ -42,7 +45,7 @@ const length = ({ measure = '' }: Row): number => measure.length;
 
 function weightOfDensity({ id }: Food, { source, gramsPerMl }: Density): Weight {
   const row = rowOf(source);
-  const unit = measures.find(([words]) => row?.measure?.startsWith(words))?.[1];
+  const unit = measures.find(([words]) => row?.measure?.toLowerCase().startsWith(words))?.[1];
   const millilitres = (unit && us[unit]) ?? new Exact(0);
   return { food: id, source, row, grams: gramsPerMl.times(millilitres) };
 }

@@ -12,7 +12,8 @@ const decimalOrFraction = /^\d+(?:\.\d+)?(?:\/\d+)?$/;
 export function readExact(written: number | string): Exact | null {
   const text = String(written);
   if (!decimalOrFraction.test(text)) return null;
-  const [numerator = '', denominator = '1'] = text.split('/');
+  const [numerator = '', denominator] = text.split('/');
+  if (denominator === undefined) return new Exact(numerator);
   const below = new Exact(denominator);
   return below.isZero() ? null : new Exact(numerator).dividedBy(below);
 }

@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import * as larder from '@retare/larder';
+import { describe, expect, test } from 'vitest';
+
+const readme = readFileSync(new URL('../../packages/larder/README.md', import.meta.url), 'utf8');
+
+/** The code blocks of the README in one language. */
+const blocks = (language: string): string[] =>
+  readme.split('```').flatMap((text) => (text.startsWith(`${language}\n`) ? [text.slice(language.length + 1)] : []));
+
+describe('the README', () => {
+  test('shows the default settings', () => {
+    expect(larder.readSettings(blocks('yaml')[0] ?? '', 'retare.yaml')).toEqual({
+      settings: larder.defaultSettings,
+      problems: [],
+    });
+  });
+
+  test("shows a site's larder file that can be read", () => {
+    const { data, problems } = larder.readSiteLarder(blocks('yaml')[1] ?? '', 'larder.yaml');
+    expect(problems).toEqual([]);
+    const { foods, kitchens } = larder.extendLarder(larder.builtInLarder(), data ?? {});
+    expect([foods.has('sea-beet'), kitchens.get('us-scale')?.scale?.unit]).toEqual([true, 'g']);
+  });
+
+  test('shows code that gives what it says', () => {
+    const [code = ''] = blocks('js');
+    // Each line that ends in a comment is an expression, the comment its value.
+    const run = code
+      .replace(/^import .*$/m, '')
+      .replace(/^(\S.*); \/\/ ('.*'|\[.*\])$/gm, 'seen.push([$1, $2]);')
+      .replace(/^(read.*);\n\/\/ (.*)$/gm, 'seen.push([$1, $2]);');
+    const seen: [unknown, unknown][] = [];
+    new Function(...Object.keys(larder), 'seen', run)(...Object.values(larder), seen);
+    expect(seen).toHaveLength(4);
+    for (const [value, said] of seen) expect(value).toEqual(said);
+  });
+
+  test('names every export', () => {
+    const unnamed = Object.keys(larder).filter((name) => !readme.includes(`\`${name}`));
+    expect(unnamed).toEqual([]);
+  });
+});
