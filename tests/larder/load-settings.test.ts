@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { builtInLarder, defaultSettings, loadSettings } from '@retare/larder';
@@ -26,6 +26,13 @@ describe('loading settings', () => {
   test('gives the defaults where there is no file', () => {
     expect(load({})).toMatchObject({ settings: defaultSettings, problems: [] });
     expect(loadSettings(root).larder).toBe(builtInLarder());
+  });
+
+  test('says so where the file is there but cannot be read', () => {
+    mkdirSync(join(root, 'retare.yaml'));
+    expect(loadSettings(root).problems.map(({ message }) => message)).toEqual([
+      '`retare.yaml` is there but cannot be read. Make it a file that this user may read',
+    ]);
   });
 
   test("takes a kitchen of the site's own", () => {

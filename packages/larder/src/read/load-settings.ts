@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { builtInLarder } from '../built-in-larder.js';
 import { extendLarder } from '../extend-larder.js';
@@ -25,6 +25,14 @@ export interface LoadedSettings {
 
 const settingsFile = 'retare.yaml';
 
+const unreadableSettings: Problem = {
+  path: settingsFile,
+  line: 1,
+  column: 1,
+  key: '',
+  message: `\`${settingsFile}\` is there but cannot be read. Make it a file that this user may read`,
+};
+
 /**
  * Loads `retare.yaml` and the larder file that it names. No `retare.yaml` means the defaults.
  *
@@ -32,7 +40,9 @@ const settingsFile = 'retare.yaml';
  * @returns Problems name files relative to the root. What has a problem is left at its default.
  */
 export function loadSettings(rootDir: string): LoadedSettings {
-  const text = readFile(resolve(rootDir, settingsFile)) ?? '';
+  const path = resolve(rootDir, settingsFile);
+  const read = readFile(path);
+  const text = read ?? '';
   const { settings: first } = readSettings(text, settingsFile);
   const site = first.larder === null ? ownLarder() : siteLarder(rootDir, text, first.larder);
   // Kitchens can be checked only now that the site's own are known; a broken larder file may hold the missing ones.
@@ -41,8 +51,15 @@ export function loadSettings(rootDir: string): LoadedSettings {
     settingsFile,
     site.problems.length === 0 ? site.larder.kitchens : undefined,
   );
+  const unreadable = read === undefined && existsSync(path) ? [unreadableSettings] : [];
   const digest = createHash('sha256').update(site.larder.digest).update(JSON.stringify(settings)).digest('hex');
-  return { settings, larder: site.larder, siteLarder: site.data, problems: [...problems, ...site.problems], digest };
+  return {
+    settings,
+    larder: site.larder,
+    siteLarder: site.data,
+    problems: [...unreadable, ...problems, ...site.problems],
+    digest,
+  };
 }
 
 interface LoadedLarder {
