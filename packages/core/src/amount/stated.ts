@@ -37,3 +37,29 @@ export function statedIn(reading: LineReading): Stated | null {
 export function stateOne(term: Term, approx = false): Stated {
   return { statements: [[term]], pack: null, eggSize: null, approx };
 }
+
+/** Whether two amounts read the same. */
+export function sameStated(one: Stated | null, other: Stated | null): boolean {
+  if (one === null || other === null) return one === other;
+  return (
+    one.eggSize === other.eggSize &&
+    one.approx === other.approx &&
+    samePack(one.pack, other.pack) &&
+    one.statements.length === other.statements.length &&
+    one.statements.every((terms, index) => sameTerms(terms, other.statements[index] ?? []))
+  );
+}
+
+function samePack(one: Stated['pack'], other: Stated['pack']): boolean {
+  if (one === null || other === null) return one === other;
+  return one.unit === other.unit && one.word === other.word && one.size.equals(other.size);
+}
+
+function sameTerms(one: readonly Term[], other: readonly Term[]): boolean {
+  return one.length === other.length && one.every((term, index) => sameTerm(term, other[index]));
+}
+
+function sameTerm(one: Term, other: Term | undefined): boolean {
+  if (other === undefined || one.unit !== other.unit || !one.low.equals(other.low)) return false;
+  return one.high === null || other.high === null ? one.high === other.high : one.high.equals(other.high);
+}

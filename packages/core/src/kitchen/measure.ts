@@ -12,6 +12,8 @@ export interface Measure {
   /** What `size` counts. */
   base: 'g' | 'ml';
   size: Exact;
+  /** `size` as a float, for searching: what is chosen is computed exactly. */
+  near: number;
   /** 0 whole or half of one tool or a plain mark, 1 another fraction, 2 with added spoons. */
   awkwardness: 0 | 1 | 2;
 }
@@ -72,12 +74,17 @@ function ofSet(kitchen: Kitchen, unit: 'tsp' | 'tbsp' | 'cup', set: MeasureSet):
         way: unit === 'cup' ? 'cup' : 'spoon',
         terms: [{ low: value, high: null, unit }],
         base: 'ml',
-        size: value.times(each),
+        ...sized(value.times(each)),
         awkwardness: plain ? 0 : 1,
       });
     }
   }
   return measures;
+}
+
+/** A size, exact and as a float. */
+export function sized(size: Exact): Pick<Measure, 'size' | 'near'> {
+  return { size, near: size.toNumber() };
 }
 
 /** A cup amount and 1 to 3 tablespoons. */
@@ -91,7 +98,7 @@ function withSpoons(kitchen: Kitchen, cups: Measure[]): Measure[] {
       added.push({
         ...cup,
         terms: [...cup.terms, { low, high: null, unit: 'tbsp' }],
-        size: cup.size.plus(tablespoon.times(low)),
+        ...sized(cup.size.plus(tablespoon.times(low))),
         awkwardness: 2,
       });
     }
@@ -112,7 +119,7 @@ function onMarks(
     for (let value = from; value.lessThanOrEqualTo(to); value = value.plus(step)) {
       if (value.lessThanOrEqualTo(last)) continue;
       last = value;
-      measures.push({ way, terms: [{ low: value, high: null, unit }], base, size: value.times(each), awkwardness: 0 });
+      measures.push({ way, terms: [{ low: value, high: null, unit }], base, ...sized(value.times(each)), awkwardness: 0 });
     }
   }
   return measures;
@@ -120,20 +127,33 @@ function onMarks(
 
 /** The entry of an ascending table that is nearest to a size by ratio, with its signed error as a fraction; null for an empty table. */
 export function nearestOf(measures: readonly Measure[], size: Exact): { measure: Measure; error: Exact } | null {
+  const wanted = size.toNumber();
   let low = 0;
   let high = measures.length - 1;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (measures[middle]?.size.lessThan(size)) low = middle + 1;
+    if ((measures[middle]?.near ?? 0) < wanted) low = middle + 1;
     else high = middle;
   }
   const above = measures[low];
   const below = measures[low - 1];
   if (above === undefined) return null;
-  const nearest = below !== undefined && ratio(size, below.size).lessThan(ratio(size, above.size)) ? below : above;
+  const nearest = below !== undefined && ratio(wanted, below.near) < ratio(wanted, above.near) ? below : above;
   return { measure: nearest, error: nearest.size.dividedBy(size).minus(1) };
 }
 
-function ratio(a: Exact, b: Exact): Exact {
-  return a.greaterThan(b) ? a.dividedBy(b) : b.dividedBy(a);
+function ratio(a: number, b: number): number {
+  return a > b ? a / b : b / a;
+}
+
+const levels = new WeakMap<readonly Measure[], Measure[][]>();
+
+/** The nearest measure of each awkwardness: an easier one may be worth a little more error. */
+export function nearestOfEach(measures: readonly Measure[], size: Exact): { measure: Measure; error: Exact }[] {
+  let byLevel = levels.get(measures);
+  if (byLevel === undefined) {
+    byLevel = [0, 1, 2].map((level) => measures.filter(({ awkwardness }) => awkwardness === level));
+    levels.set(measures, byLevel);
+  }
+  return byLevel.flatMap((level) => nearestOf(level, size) ?? []);
 }

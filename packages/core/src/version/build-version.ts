@@ -4,12 +4,13 @@ import type { StatedDensities } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
+import { convertedLine } from './converted-line.js';
 import { inBrackets } from './names-in-method.js';
 import { sharesOf } from './shares.js';
 import { densitiesStatedIn } from './stated-densities.js';
 import type { Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
-import { convertedLine, type Judgement, writtenLine } from './version-line.js';
 import { convertedMention, writtenMention } from './version-mention.js';
+import { writtenLine } from './written-line.js';
 
 /** Everything beside the recipe that a version depends on. */
 export interface Setting {
@@ -28,7 +29,7 @@ export interface Setting {
 export function versionFor(recipe: Recipe, kitchenId: string, setting: Setting): Version {
   const kitchen = kitchenOf(setting, kitchenId);
   const native = kitchenOf(setting, recipe.kitchen);
-  const build: Build = { recipe, kitchen, native, setting, judgement: { tolerance: setting.tolerance } };
+  const build: Build = { recipe, kitchen, native, setting, tolerance: setting.tolerance };
   const parts = recipe.parts.map((part) => versionPart(part, build));
   const steps = recipe.steps.map((each) => versionSteps(each, parts, build));
   const { standing, cooked } = standingOf(parts, kitchen, native);
@@ -50,7 +51,7 @@ interface Build {
   kitchen: Kitchen;
   native: Kitchen;
   setting: Setting;
-  judgement: Judgement;
+  tolerance: Exact;
 }
 
 function kitchenOf(setting: Setting, id: string): Kitchen {
@@ -59,27 +60,27 @@ function kitchenOf(setting: Setting, id: string): Kitchen {
   return kitchen;
 }
 
-function versionPart(part: Part, { recipe, kitchen, native, judgement }: Build): VersionPart {
+function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }: Build): VersionPart {
   const own =
     part.native.kitchen === kitchen.id ? part.native : part.authored.find((each) => each.kitchen === kitchen.id);
   if (own !== undefined && (own === part.native || recipe.preserve !== true)) {
     const densities = densitiesStatedIn(own.lines, kitchen.units);
-    const lines = own.lines.map((line) => writtenLine(line, kitchen, densities, judgement));
+    const lines = own.lines.map((line) => writtenLine(line, kitchen, densities, tolerance));
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
   }
   const densities = densitiesStatedIn(part.native.lines, native.units);
   const lines = part.native.lines.map((line) =>
     recipe.preserve === true
-      ? asWritten(line, native, densities, judgement)
-      : convertedLine(line, { native, kitchen, densities }, judgement),
+      ? asWritten(line, native, densities, tolerance)
+      : convertedLine(line, { native, kitchen, densities }, tolerance, setting.foods),
   );
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
 }
 
 /** A preserve's balance of sugar, acid and fruit is what keeps it: nothing of it is changed. */
-function asWritten(...[line, native, densities, judgement]: Parameters<typeof writtenLine>): VersionLine {
+function asWritten(...[line, native, densities, tolerance]: Parameters<typeof writtenLine>): VersionLine {
   return {
-    ...writtenLine(line, native, densities, judgement),
+    ...writtenLine(line, native, densities, tolerance),
     problems: [],
     bought: null,
     notes: [{ kind: 'as-written' }],

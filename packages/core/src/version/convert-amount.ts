@@ -37,6 +37,20 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   return inPacks(stated, weighed, food, kitchen) ?? byMeasure(stated, weighed, food, conversion);
 }
 
+/**
+ * A weight of a food that takes another's place, as the kitchen measures it.
+ *
+ * @param reading The line whose amount it replaces: the same kind of unit is kept.
+ */
+export function convertWeighed(reading: LineReading, weighed: Weighed, food: Food, conversion: Conversion): Stated {
+  const written = statedIn(reading);
+  const unit = written?.statements[0]?.[0]?.unit ?? 'g';
+  const stated: Stated = { statements: [], pack: null, eggSize: null, approx: written?.approx ?? false };
+  const dimension = written?.pack == null ? dimensionOf(unit) : 'mass';
+  const amount: WeighedAmount = { low: weighed, high: null, dimension, drainedGrams: null, pack: null, count: null };
+  return inPacks(stated, amount, food, conversion.kitchen) ?? byMeasure(stated, amount, food, conversion);
+}
+
 /** Pieces and gestures are the same everywhere; a stick of butter is a weight. */
 function isCounted(stated: Stated, food: Food | null): boolean {
   const unit = stated.statements[0]?.[0]?.unit;

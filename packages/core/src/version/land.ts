@@ -6,7 +6,7 @@ import type { Food } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, soldIn } from '../kitchen/buy.js';
 import type { Kitchen, Way } from '../kitchen/kitchen.js';
-import { type Measure, measuresBy, nearestOf } from '../kitchen/measure.js';
+import { type Measure, measuresBy, nearestOfEach, sized } from '../kitchen/measure.js';
 
 /** What has to be measured out. */
 export interface Need {
@@ -35,7 +35,7 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
   for (const table of tablesFor(need, kitchen)) {
     const size = table.base === 'g' ? need.weighed.grams : need.weighed.millilitres;
     if (size === null || !size.isPositive() || size.isZero()) continue;
-    for (const landed of closeTo(table.measures, size)) {
+    for (const landed of nearestOfEach(table.measures, size)) {
       const cost = costOf(landed, need);
       if (best === null || cost < best.cost) best = { landed, cost };
     }
@@ -49,17 +49,6 @@ function costOf({ measure, error }: Landed, need: Need): number {
   return (
     Math.abs(Math.log1p(error.toNumber())) + awkwardnessCost * measure.awkwardness + (sameKind ? 0 : otherKindCost)
   );
-}
-
-/** The nearest measure of each awkwardness: an easier one may be worth a little more error. */
-function closeTo(measures: readonly Measure[], size: Exact): Landed[] {
-  return [0, 1, 2].flatMap((awkwardness) => {
-    const nearest = nearestOf(
-      measures.filter((measure) => measure.awkwardness === awkwardness),
-      size,
-    );
-    return nearest === null ? [] : [nearest];
-  });
 }
 
 interface Table {
@@ -96,7 +85,7 @@ function wrapperTable(food: Food, kitchen: Kitchen): Table[] {
   const cuts = pack.grams.dividedBy(marks.grams).floor().toNumber();
   for (let cut = 1; cut <= cuts; cut++) {
     const terms = [wrapperTerm(marks.size.times(cut), marks.unit, kitchen)];
-    measures.push({ way: 'wrapper', terms, base: 'g', size: marks.grams.times(cut), awkwardness: 0 });
+    measures.push({ way: 'wrapper', terms, base: 'g', ...sized(marks.grams.times(cut)), awkwardness: 0 });
   }
   return [{ base: 'g', measures }];
 }
@@ -123,7 +112,7 @@ function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   for (let count = Math.max(1, steps - 2); count <= steps; count++) {
     const value = kitchen.counter.step.times(count);
     const terms: Term[] = [{ low: value, high: null, unit: kitchen.counter.unit }];
-    measures.push({ way: 'counter', terms, base: 'g', size: step.times(count), awkwardness: 0 });
+    measures.push({ way: 'counter', terms, base: 'g', ...sized(step.times(count)), awkwardness: 0 });
   }
   return [{ base: 'g', measures }];
 }

@@ -135,10 +135,7 @@ function landShare(whole: Weighed, fraction: Exact, version: VersionLine, kitche
     millilitres: whole.millilitres?.times(fraction) ?? null,
   };
   const mass = unit === 'g' || unit === 'kg' || unit === 'oz' || unit === 'lb';
-  const landed = land(
-    { weighed, dimension: mass ? 'mass' : 'volume', food: version.line.food, byWrapper: mass },
-    kitchen,
-  );
+  const landed = land({ weighed, dimension: mass ? 'mass' : 'volume', food: version.food, byWrapper: mass }, kitchen);
   if (landed === null) return null;
   const { size, base } = landed.measure;
   return { text: writeStated(stateMeasure(landed.measure, false), kitchen), size, base };

@@ -1,6 +1,7 @@
 import type { Span } from '../amount/reading.js';
 import type { Stated } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
+import type { Food } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
 import type { Bought } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
@@ -24,6 +25,8 @@ export interface PlacedProblem {
 /** One ingredient line of a version. */
 export interface VersionLine {
   line: Line;
+  /** The line's food in this version: a stand-in where its own is not sold, null where it is not known. */
+  food: Food | null;
   /** What to replace in the line's words; empty for a line that reads as it was written. */
   edits: Edit[];
   /** The amount of this version; null for a line with none. */
@@ -45,7 +48,7 @@ export interface VersionLine {
 export type LineNote =
   | { kind: 'lighter-kosher' }
   | { kind: 'as-written' }
-  | { kind: 'stand-in'; foods: string[]; allergens: string[] };
+  | { kind: 'stand-in'; food: string; kitchen: string; allergens: string[] };
 
 /** One part of a version: the native lines re-stated, or the author's own block. */
 export interface VersionPart {

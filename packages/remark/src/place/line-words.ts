@@ -1,4 +1,4 @@
-import { type Edit, nameIn, soldIn, type Version, type VersionLine } from '@retare/core';
+import { type Edit, type LineNote, nameIn, type Version, type VersionLine } from '@retare/core';
 import type { PhrasingContent } from 'mdast';
 import type { RecipeReading } from '../read/reading.js';
 import { inlineElement, words } from './element.js';
@@ -40,25 +40,22 @@ function mentionEdits({ line }: VersionLine, version: Version, reading: RecipeRe
 }
 
 /** What a reader has to know about the line there and then. */
-function noteWords(line: VersionLine, version: Version): string {
-  const notes = line.notes.flatMap((note) => {
-    if (note.kind === 'lighter-kosher')
-      return ['flaked kosher salt is the lighter grain: use about half as much of any other'];
-    return [];
-  });
+function noteWords(line: VersionLine, { kitchen }: Version): string {
   const unsold = line.problems.some(({ problem }) => problem.rule === 'unbuyable' && problem.reason === 'not-sold');
-  return [...notes, ...(unsold ? [standInWords(line, version)] : [])].join('; ');
+  return [...line.notes.flatMap(noteText), ...(unsold ? [`not sold in ${kitchen.name}`] : [])].join('; ');
 }
 
-function standInWords({ line }: VersionLine, { kitchen }: Version): string {
-  const food = line.food;
-  const standIn = food === null ? undefined : soldIn(food, kitchen.id)?.standIns[0];
-  if (food === null || standIn === undefined) return `not sold in ${kitchen.name}`;
-  const names = standIn.parts.map(({ food: id, share }) => {
-    const name = id.replaceAll('-', ' ');
-    return standIn.parts.length === 1 ? name : `${share.times(100).toDecimalPlaces(0)} % ${name}`;
-  });
-  return `not sold in ${kitchen.name}: use ${names.join(' and ')}`;
+function noteText(note: LineNote): string[] {
+  switch (note.kind) {
+    case 'lighter-kosher':
+      return ['by the lighter grain of kosher salt'];
+    case 'stand-in': {
+      const adds = note.allergens.length === 0 ? '' : `, and adds ${note.allergens.join(' and ')}: an allergen`;
+      return [`in place of ${note.food}, not sold in ${note.kitchen}${adds}`];
+    }
+    case 'as-written':
+      return [];
+  }
 }
 
 /** A food's name for a page of that kitchen. */

@@ -1,0 +1,55 @@
+import type { Exact } from '../exact.js';
+import type { Foods } from '../food/find.js';
+import type { Weighed } from '../food/weigh.js';
+import type { Line } from '../recipe/recipe.js';
+import { problemsOfWords, whichSalt } from './about-words.js';
+import { type Conversion, convertAmount } from './convert-amount.js';
+import { judgeLine } from './judge-line.js';
+import { standInLine } from './stand-in-line.js';
+import type { VersionLine } from './version.js';
+import { weighingOf, weighReading, weighStated } from './weigh-line.js';
+import { amountInWords, furtherInWords, nameInWords, unconverted } from './words-in-line.js';
+import { unweighed, writtenLine } from './written-line.js';
+
+/**
+ * A native line converted for another kitchen; a stand-in takes its place where the food is not sold there. What conversion gives is
+ * judged as an author's own amount is. A cure stays as it was written.
+ */
+export function convertedLine(line: Line, conversion: Conversion, tolerance: Exact, foods: Foods): VersionLine {
+  const { native, kitchen, densities } = conversion;
+  const { food, reading } = line;
+  if (food?.role === 'cure') return { ...writtenLine(line, native, densities, tolerance), bought: null };
+  const weighing = weighingOf(reading, food, native, densities);
+  const weighed = weighReading(reading, weighing)?.low ?? unweighed;
+  const standIn = standInLine(line, weighed, conversion, tolerance, foods);
+  if (standIn !== null) return standIn;
+  const stated = convertAmount(reading, food, conversion);
+  const chosen = weighStated(stated, { ...weighing, kitchen, sizeWord: '' })?.low ?? unweighed;
+  const { bought, problems } = judgeLine(line, { stated, weighed: chosen, food }, kitchen, tolerance);
+  return {
+    line,
+    food,
+    edits: [
+      ...amountInWords(line, stated, kitchen),
+      ...nameInWords(line, kitchen),
+      ...furtherInWords(line, conversion),
+    ],
+    stated,
+    native: weighed,
+    chosen,
+    drift: driftOf(weighed, chosen),
+    bought,
+    problems: [...problemsOfWords(line, native), ...problems, ...unconverted(line, conversion)],
+    notes: whichSalt(line, native).length > 0 ? [{ kind: 'lighter-kosher' }] : [],
+  };
+}
+
+/** Signed share by which the chosen amount differs from the native one. */
+export function driftOf(native: Weighed, chosen: Weighed): Exact | null {
+  if (native.grams !== null && chosen.grams !== null && !native.grams.isZero())
+    return chosen.grams.dividedBy(native.grams).minus(1);
+  if (native.millilitres !== null && chosen.millilitres !== null && !native.millilitres.isZero()) {
+    return chosen.millilitres.dividedBy(native.millilitres).minus(1);
+  }
+  return null;
+}

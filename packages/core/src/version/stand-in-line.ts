@@ -1,0 +1,93 @@
+import type { Stated } from '../amount/stated.js';
+import { writeStated } from '../amount/write.js';
+import type { Exact } from '../exact.js';
+import type { Foods } from '../food/find.js';
+import type { Food } from '../food/food.js';
+import { nameIn } from '../food/name.js';
+import { fromGrams, type Weighed } from '../food/weigh.js';
+import { soldIn } from '../kitchen/buy.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Line } from '../recipe/recipe.js';
+import { problemsOfWords } from './about-words.js';
+import { type Conversion, convertWeighed } from './convert-amount.js';
+import { amountEdits } from './edit.js';
+import { judgeLine } from './judge-line.js';
+import type { Edit, LineNote, VersionLine } from './version.js';
+import { weighStated } from './weigh-line.js';
+import { furtherInWords } from './words-in-line.js';
+
+/** One food of a stand-in with its amount. */
+interface StandInPart {
+  food: Food;
+  stated: Stated;
+  weighed: Weighed;
+}
+
+/**
+ * A line whose food is not sold in the kitchen, with what takes its place by weight.
+ *
+ * @returns Null where the food is sold, where nothing takes its place, or where its weight is not known.
+ */
+export function standInLine(
+  line: Line,
+  native: Weighed,
+  conversion: Conversion,
+  tolerance: Exact,
+  foods: Foods,
+): VersionLine | null {
+  const { kitchen } = conversion;
+  const parts = partsFor(line, native, conversion, foods);
+  const first = parts[0];
+  if (first === undefined || line.food === null) return null;
+  const judged = parts.map((part) => judgeLine(line, part, kitchen, tolerance));
+  return {
+    line,
+    food: first.food,
+    edits: [...inWords(line, parts, kitchen), ...furtherInWords(line, conversion)],
+    stated: first.stated,
+    native,
+    chosen: first.weighed,
+    drift: null,
+    bought: judged[0]?.bought ?? null,
+    problems: [...problemsOfWords(line, conversion.native), ...judged.flatMap(({ problems }) => problems)],
+    notes: [noteFor(line.food, parts, conversion)],
+  };
+}
+
+function partsFor(line: Line, native: Weighed, conversion: Conversion, foods: Foods): StandInPart[] {
+  const { kitchen, densities } = conversion;
+  const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
+  const { grams } = native;
+  if (sold === null || sold.sold || grams === null || line.reading.food === null) return [];
+  const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
+  return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
+    const food = foods.get(id);
+    if (food === undefined) return [];
+    const weighing = { food, kitchen, prep: '', sizeWord: '', densities };
+    const needed = fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: densities });
+    const stated = convertWeighed(line.reading, needed, food, conversion);
+    return [{ food, stated, weighed: weighStated(stated, weighing)?.low ?? needed }];
+  });
+}
+
+/** `½ cup half-and-half` becomes `60 ml whole milk and 60 ml double cream`. */
+function inWords(line: Line, parts: readonly StandInPart[], kitchen: Kitchen): Edit[] {
+  const [first, ...others] = parts;
+  if (first === undefined || line.reading.food === null) return [];
+  const also = others.map(
+    ({ food, stated }) => ` and ${writeStated(stated, kitchen)} ${nameIn(food, kitchen.id).many}`,
+  );
+  const name = `${nameIn(first.food, kitchen.id).many}${also.join('')}`;
+  return [...amountEdits(line.reading, writeStated(first.stated, kitchen)), { ...line.reading.food.span, text: name }];
+}
+
+/** What it stands in for, and the allergens that it adds. */
+function noteFor(food: Food, parts: readonly StandInPart[], { native, kitchen }: Conversion): LineNote {
+  const allergens = parts.flatMap((part) => part.food.allergens).filter((each) => !food.allergens.includes(each));
+  return {
+    kind: 'stand-in',
+    food: nameIn(food, native.id).many,
+    kitchen: kitchen.name,
+    allergens: [...new Set(allergens)],
+  };
+}
