@@ -1,4 +1,4 @@
-import { keptPairs, leadingPreparation, modifiers, nameEnders, sharedHeads } from './line-words.js';
+import { keptPairs, leadingPreparation, modifiers, modifiersOf, nameEnders, sharedHeads } from './line-words.js';
 import { isDash } from './number.js';
 import type { Token, Tokens } from './token.js';
 
@@ -36,7 +36,7 @@ export function readFoodPhrase(
 ): FoodPhrase | null {
   const start = passPreparation(tokens, from, stop, taken);
   const found = collect(tokens, start, stop, taken, list);
-  if (found !== null || start === from) return found;
+  if (found !== null || (start === from && !list)) return found;
   // Nothing but preparation: then it is the name (`leftovers`, `2 quarters`).
   return collect(tokens, firstWord(tokens, from, stop, taken), stop, taken, list);
 }
@@ -58,17 +58,31 @@ function passPreparation(tokens: Tokens, from: number, stop: number, taken: Take
     else if (isPreparation(tokens, at)) {
       passed = true;
       at = passHyphened(tokens, at, stop);
-    } else if (passed && isJoint(tokens, at)) at += 1;
+    } else if (isLooseNumber(tokens, at)) at += 1;
+    else if (passed && isJoint(tokens, at)) at += 1;
     else if (token.kind === 'mark' && !isStop(tokens, at)) at += 1;
     else break;
   }
   return at;
 }
 
+/** `1 pack of 8 tortillas`, `1 cup 2% milk`: a number that says a kind is no part of the name; but `5-spice powder` is one. */
+function isLooseNumber(tokens: Tokens, at: number): boolean {
+  const token = tokens.at(at);
+  if (token.lower === '%' || (token.lower === '.' && !token.gap && shortSizes.has(tokens.word(at - 1)))) return true;
+  const isNumber = token.kind === 'number' || (token.kind === 'word' && /^\p{Nd}[\p{Nd}./]*$/u.test(token.text));
+  return isNumber && !isInnerHyphen(tokens, at + 1) && tokens.at(at + 1).lower !== '-';
+}
+
+const shortSizes = new Set(['lg', 'lrg', 'med', 'sm', 'xl', 'approx']);
+
 function isJoint(tokens: Tokens, at: number): boolean {
   const { lower } = tokens.at(at);
-  if (lower === ',' || lower === '/') return tokens.at(at + 1).kind === 'word' && !nameEnders.has(tokens.word(at + 1));
-  if (lower === 'or' && tokens.word(at - 1) === 'and') return true;
+  const behind = tokens.at(at + 1);
+  if (lower === ',' || lower === '/')
+    return behind.kind === 'word' && (!nameEnders.has(behind.lower) || isPreparation(tokens, at + 1));
+  if (lower === 'or' && (tokens.word(at - 1) === 'and' || behind.kind === 'number')) return true;
+  if (lower === 'to') return isPreparation(tokens, at + 1);
   return (
     (lower === 'or' || lower === 'and' || lower === '&') &&
     (isPreparation(tokens, at + 1) || tokens.word(at + 1) === 'or')
@@ -81,8 +95,22 @@ function isPreparation(tokens: Tokens, at: number): boolean {
   const compound = compoundAt(tokens, at);
   if (compound !== null && compound !== lower) return leadingPreparation.has(compound) || isPreparedCompound(compound);
   if (kept.get(lower)?.includes(tokens.word(at + 1))) return false;
-  return leadingPreparation.has(lower) || isAdverb(lower);
+  if (leadingPreparation.has(lower) || isAdverb(lower)) return true;
+  // `mixed toasted crushed peanuts`, but `mixed spice` and `toasted sesame oil`.
+  return kindOrPreparation.has(lower) && isPreparation(tokens, at + 1);
 }
+
+const kindOrPreparation = new Set([
+  'mixed',
+  'toasted',
+  'roasted',
+  'dried',
+  'frozen',
+  'assorted',
+  'pure',
+  'organic',
+  'pressed',
+]);
 
 function isPreparedCompound(compound: string): boolean {
   const tail = compound.slice(compound.lastIndexOf('-') + 1);
@@ -149,7 +177,8 @@ const stops = new Set([
 /** A sign behind which no part of the name stands. */
 function isStop(tokens: Tokens, at: number): boolean {
   const token = tokens.at(at);
-  if (stops.has(token.lower)) return true;
+  if (stops.has(token.lower) || ((token.lower === '(' || token.lower === '[') && (tokens.partner[at] ?? -1) < at))
+    return true;
   if (token.lower === '.') return tokens.at(at + 1).gap;
   return isDash(token.lower) && token.gap && tokens.at(at + 1).gap;
 }
@@ -158,6 +187,11 @@ function collect(tokens: Tokens, from: number, stop: number, taken: Taken, list:
   const found: number[] = [];
   let at = from;
   while (at < stop && !taken(at)) {
+    if (isStillPreparation(tokens, at, found)) {
+      found.length = 0;
+      at += 1;
+      continue;
+    }
     const step = stepInto(tokens, at, found, list);
     if (step === null) break;
     if (step.take) for (let index = at; index < step.next; index += 1) found.push(index);
@@ -166,6 +200,21 @@ function collect(tokens: Tokens, from: number, stop: number, taken: Taken, list:
   const trimmed = trimEnd(tokens, found);
   if (trimmed.length === 0) return null;
   return { tokens: trimmed, text: phraseText(tokens, trimmed), next: at };
+}
+
+/** `White sliced bread`, `uncooked peeled shrimp`, `burrito sized tortillas`: what was taken for the name only led to it. */
+function isStillPreparation(tokens: Tokens, at: number, found: readonly number[]): boolean {
+  if (found.length === 0) return false;
+  const { lower } = tokens.at(at);
+  const behind = tokens.at(at + 1);
+  const goesOn = behind.kind === 'word' && !nameEnders.has(behind.lower) && !leadingPreparation.has(behind.lower);
+  if (!goesOn) return false;
+  if (lower === 'sized' || lower === 'size') return found.length < 3;
+  if (!leadingPreparation.has(lower) || !lower.endsWith('ed')) return false;
+  return found.every((index) => {
+    const word = tokens.word(index);
+    return modifiers.has(word) || leadingPreparation.has(word) || word.endsWith('ed');
+  });
 }
 
 interface Step {
@@ -184,7 +233,11 @@ function stepInto(tokens: Tokens, at: number, found: readonly number[], list: bo
     return found.length === 0 || isGluedNumber(tokens, at) ? { take: true, next: at + 1 } : null;
   if (token.kind === 'mark') return stepOverMark(tokens, at, found);
   if (token.lower === 'or') return joinsNames(tokens, at, found) ? { take: true, next: at + 1 } : null;
-  if (token.lower === 'and' && stopsAtAnd(tokens, at)) return null;
+  if (token.lower === 'and' && stopsAtAnd(tokens, at)) {
+    const alternative = isDashOrSlash(tokens.word(at + 1)) ? at + 2 : at + 1;
+    const joined = tokens.word(alternative) === 'or' && joinsNames(tokens, alternative, found);
+    return joined ? { take: true, next: alternative + 1 } : null;
+  }
   if (token.lower === 'of' && endsAtOf(tokens.word(at + 1))) return null;
   if (found.length > 0 && endsName(tokens, at)) return null;
   return { take: true, next: passHyphened(tokens, at, tokens.length) };
@@ -206,6 +259,10 @@ function stepOverMark(tokens: Tokens, at: number, found: readonly number[]): Ste
   if (token.lower === '/') return glued && joinsNames(tokens, at, found) ? { take: true, next: at + 1 } : null;
   if (isDash(token.lower)) return glued ? { take: true, next: at + 1 } : null;
   return { take: true, next: at + 1 };
+}
+
+function isDashOrSlash(sign: string): boolean {
+  return sign === '/' || isDash(sign);
 }
 
 function isGluedNumber(tokens: Tokens, at: number): boolean {
@@ -243,19 +300,18 @@ function endsName(tokens: Tokens, at: number): boolean {
 function joinsNames(tokens: Tokens, at: number, found: readonly number[]): boolean {
   const before = found.at(-1);
   if (before === undefined) return false;
-  const left = tokens.word(before);
   const names = namesFrom(tokens, at + 1);
   const head = names.at(-1) ?? '';
-  if (tokens.at(at).lower === '/' && !(modifiers.has(names[0] ?? '') && sharedHeads.has(head) && names.length > 1)) {
-    return found.length < 3 || names.length === 1;
-  }
-  return names.length > 1 && modifiers.has(left) && sharedHeads.has(head) && !sharedHeads.has(names[0] ?? '')
-    ? true
-    : bothModify(left, names, head);
+  if (modifies(tokens.word(before), head) && names.length > 1 && sharedHeads.has(head)) return true;
+  if (tokens.at(at).lower !== '/') return false;
+  // `peanuts/sesame` and `Kalamon/Kalamata olives` are one name to their writer, `Milk/Sweet Cream` two.
+  return names.length === 1 || (found.length === 1 && !modifiers.has(names[0] ?? ''));
 }
 
-function bothModify(left: string, names: readonly string[], head: string): boolean {
-  return names.length > 1 && modifiers.has(left) && sharedHeads.has(head);
+const ownModifiers = new Map(Object.entries(modifiersOf));
+
+function modifies(word: string, head: string): boolean {
+  return modifiers.has(word) || ownModifiers.get(word)?.includes(head) === true;
 }
 
 /** The next few words of a name, for a look ahead. */

@@ -68,6 +68,9 @@ function slotAt(tokens: Tokens, at: number, { depth, from }: { depth: number; fr
   const before = tokens.at(at - 1);
   const isWord = before.kind === 'word' || before.lower === ')' || before.lower === ']';
   if (!isWord || blockers.has(before.lower) || notBefore.has(before.lower)) return null;
+  // Words for about were tried before, from the first of them.
+  if (passAbout(tokens, at - 1) > at - 1) return null;
+  if ((token.lower === 'x' || token.lower === '×') && tokens.at(at + 1).kind === 'number') return 'clause';
   const number = readNumber(tokens, passAbout(tokens, at));
   return number !== null && !number.article ? 'words' : null;
 }

@@ -1,7 +1,7 @@
 import { Exact } from '../exact.js';
 import { type ReadPack, readPack } from './pack-reading.js';
 import type { KitchenUnits } from './size.js';
-import { readStatement, type Statement } from './statement.js';
+import { isMeasured, readStatement, type Statement } from './statement.js';
 import type { Tokens } from './token.js';
 import type { UnitId } from './unit.js';
 
@@ -24,6 +24,12 @@ export function readLineAmount(tokens: Tokens, index: number, kitchen: KitchenUn
   const statement = readStatement(tokens, index, kitchen);
   if (statement === null) return null;
   const pack = readPack(tokens, statement, kitchen);
+  // `a 2-inch piece`: the article stays where it is.
+  if (pack === null && statement.quantity.article && statement.quantity.unitWord === null) {
+    const measure = readStatement(tokens, statement.next, kitchen);
+    if (measure !== null && isMeasured(measure.unit) && !measure.quantity.bare)
+      return { ...measure, pack, statement: measure };
+  }
   const { low, high, unit, approx, start, first, next } = statement;
   if (pack === null) return { low, high, unit, approx, pack, start, first, next, statement };
   return {

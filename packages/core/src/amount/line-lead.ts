@@ -15,23 +15,13 @@ export interface LineLead {
   vague: boolean;
   /** The juice or zest of a counted fruit. */
   part: boolean;
+  /** `each` stands before the food: foods joined by commas are one phrase. */
+  list: boolean;
 }
 
 const leadMarks = new Set([',', ':', ';', '.', '-', '–', '—', '•', '…', '·', '!', ']', ')', '|', '+']);
 /** Labels before the food: `To serve: limes`. */
-const leadLabels = new Set([
-  'garnish',
-  'garnishes',
-  'topping',
-  'toppings',
-  'serve',
-  'serving',
-  'plus',
-  'and',
-  'also',
-  'then',
-  'extras',
-]);
+const leadLabels = new Set(['garnish', 'garnishes', 'topping', 'toppings', 'serve', 'serving', 'extras']);
 
 /** Passes over a task box, words for optional, and the words before `of` in `juice of 1 lime`. */
 export function passLead(tokens: Tokens, use: Uint8Array): LineLead {
@@ -40,7 +30,8 @@ export function passLead(tokens: Tokens, use: Uint8Array): LineLead {
   const part = passFruitPart(tokens, labelled, use);
   const amount = part ?? labelled;
   const vague = vagueEnd(tokens, amount);
-  return { from, amount, food: vague ?? amount, vague: vague !== null, part: part !== null };
+  const list = vague !== null && tokens.word(vague - 1) === 'each';
+  return { from, amount, food: vague ?? amount, vague: vague !== null, part: part !== null, list };
 }
 
 /** `[ ]` and `[x]` */
@@ -136,7 +127,7 @@ function passVague(tokens: Tokens, index: number): number {
   if (gestures.has(tokens.word(adjectives))) return adjectives + 1;
   const unit = readQuantity(tokens, adjectives);
   const each = unit?.bare ? unit.next : pluralUnitEnd(tokens, adjectives);
-  return vagueWords.has(tokens.word(each)) ? each + 1 : each;
+  return vagueWords.has(tokens.word(each)) || tokens.word(each) === 'each' ? each + 1 : each;
 }
 
 const pluralUnits = new Set([
@@ -163,7 +154,9 @@ function pluralUnitEnd(tokens: Tokens, index: number): number {
 function gestureEnd(tokens: Tokens, index: number, article: number): number | null {
   const number = readNumber(tokens, passAbout(tokens, index));
   const at = passAdjectives(tokens, number?.next ?? article);
-  if (!gestures.has(tokens.word(at))) return null;
+  // `1 thumb-sized piece` is a piece.
+  const sized = tokens.word(at + 1) === '-' || tokens.word(at + 1).startsWith('size');
+  if (!gestures.has(tokens.word(at)) || sized) return null;
   if (tokens.word(at + 1) === 'or') {
     const upper = readNumber(tokens, at + 2);
     if (upper !== null) return upper.next;

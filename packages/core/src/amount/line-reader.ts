@@ -1,4 +1,4 @@
-import { sizeWords } from './adjective-words.js';
+import { shortSizes, sizeWords } from './adjective-words.js';
 import { doubtAbout } from './doubt.js';
 import { type FoodPhrase, readFoodPhrase } from './food-phrase.js';
 import { readFurther } from './further.js';
@@ -7,14 +7,18 @@ import { type LineAmount, readLineAmount } from './line-amount.js';
 import { isNotAnIngredient } from './line-kind.js';
 import { passLead } from './line-lead.js';
 import { gestures, notCounted, proportions } from './line-words.js';
+import { readNumber } from './number.js';
 import { isOptionalLine, markOptional } from './optional.js';
 import type { Doubt, LineReading, PackSize, Quantity, Span } from './reading.js';
 import { restOf } from './rest.js';
 import { readSecondStatements } from './second-statement.js';
 import type { KitchenUnits } from './size.js';
+import { isVolumeUnit } from './size.js';
+import { isMeasured } from './statement.js';
 import type { Tokens } from './token.js';
 import { trailingUnit } from './trailing-unit.js';
 import type { UnitId } from './unit.js';
+import { readUnit } from './unit-reading.js';
 
 /** Reads one line: a state that the steps of `read` fill in order. */
 export class LineReader {
@@ -27,6 +31,8 @@ export class LineReader {
   private spans: Span[] = [];
   private food: FoodPhrase | null = null;
   private doubt: Doubt | null = null;
+  /** Index behind an amount that was left unread. */
+  private doubted = 0;
 
   constructor(tokens: Tokens, kitchen: KitchenUnits) {
     this.tokens = tokens;
@@ -39,7 +45,7 @@ export class LineReader {
     markOptional(tokens, this.use);
     const lead = passLead(tokens, this.use);
     const head = lead.vague ? null : this.readHead(lead.amount);
-    if (head === null) this.readFoodFirst(lead.food);
+    if (head === null) this.readFoodFirst(lead.food, lead.list);
     else this.readFoodBehind(head, lead.part);
     return this.reading(lead.from);
   }
@@ -50,10 +56,15 @@ export class LineReader {
   private readHead(from: number): LineAmount | null {
     const amount = readLineAmount(this.tokens, from, this.kitchen);
     this.doubt = doubtAbout(this.tokens, from, amount);
+    if (this.doubt !== null) this.doubted = amount?.next ?? from + 1;
     if (this.doubt !== null || amount === null) return null;
     const behind = this.tokens.word(amount.next);
     const unitless = amount.statement.quantity.unitWord === null && amount.pack === null;
     if (unitless && (notCounted.has(behind) || proportions.has(behind) || gestures.has(behind))) return null;
+    if (unitless && isSides(this.tokens, amount.next)) {
+      this.doubted = amount.next + 2;
+      return null;
+    }
     if (unitless && amount.statement.quantity.article && this.tokens.at(amount.next).kind !== 'word') return null;
     return amount;
   }
@@ -71,10 +82,14 @@ export class LineReader {
     });
     this.enterSeconds(direct);
     const from = direct.at(-1)?.next ?? head.next;
-    this.food = readFoodPhrase(tokens, from, tokens.length, this.taken, list);
+    const spice = head.unit === 'clove' && tokens.at(from).kind === 'mark';
+    this.food = spice
+      ? null
+      : readFoodPhrase(tokens, this.passMeasureWords(from, head), tokens.length, this.taken, list);
     this.foodFromUnit(head);
     this.trailing(head);
     if (this.food === null) return;
+    this.widen();
     this.enterSeconds(
       readSecondStatements(tokens, head, {
         place: 'behind',
@@ -86,6 +101,21 @@ export class LineReader {
         part,
       }),
     );
+  }
+
+  /** `1 jar or can of tomatoes`, `2-inch piece of ginger`: other words for what is measured, which are no food. */
+  private passMeasureWords(index: number, head: LineAmount): number {
+    const { tokens } = this;
+    const sign = tokens.word(index);
+    if (sign === 'or' || sign === '/') {
+      const other = readUnit(tokens, index + 1, { afterNumber: false });
+      return other !== null && (sign === '/' || !isMeasured(other.unit)) ? other.next : index;
+    }
+    if (head.pack !== null || !isMeasured(head.unit) || isVolumeUnit(head.unit)) return index;
+    const piece = readUnit(tokens, index, { afterNumber: false });
+    const isPiece = piece !== null && (piece.unit === 'piece' || piece.loose !== '');
+    const next = isPiece ? piece.next : gestures.has(sign) ? index + 1 : index;
+    return tokens.at(next).kind === 'word' ? next : index;
   }
 
   /** `2 Cloves`, `1 clove (spice)`: with no food behind it, the unit word is the food. */
@@ -117,9 +147,22 @@ export class LineReader {
     this.spans.push({ start: this.tokens.at(at - 1).end, end: this.tokens.at(at).end });
   }
 
-  private readFoodFirst(from: number): void {
+  /** `1 carrot (or 2)`: a second number in a bracket behind the food makes a range. */
+  private widen(): void {
     const { tokens } = this;
-    this.food = readFoodPhrase(tokens, from, tokens.length, this.taken);
+    const first = this.amounts[0];
+    const open = this.food?.next ?? 0;
+    if (first === undefined || first.high !== null || isMeasured(first.unit) || tokens.word(open) !== '(') return;
+    const upper = tokens.word(open + 1) === 'or' ? readNumber(tokens, open + 2) : null;
+    if (upper === null || upper.article || tokens.word(upper.next) !== ')' || !upper.value.gt(first.low)) return;
+    this.amounts[0] = { ...first, high: upper.value };
+    this.take(open, upper.next + 1);
+    this.addSpan(this.spanWithBlank(open, upper.next + 1));
+  }
+
+  private readFoodFirst(from: number, list: boolean): void {
+    const { tokens } = this;
+    this.food = readFoodPhrase(tokens, Math.max(from, this.doubted), tokens.length, this.taken, list);
     if (this.doubt !== null) return;
     const found = findLaterAmount(tokens, this.food, {
       kitchen: this.kitchen,
@@ -166,7 +209,13 @@ export class LineReader {
 
   private enterSeconds(seconds: ReturnType<typeof readSecondStatements>): void {
     for (const second of seconds) {
-      if (second.each !== undefined && this.pack === null && this.amounts[0] !== undefined) {
+      if (second.each !== undefined && this.amounts[0] !== undefined) {
+        // Of two sizes the first is kept.
+        if (this.pack !== null) {
+          this.take(second.start, second.next);
+          this.addSpan(this.spanWithBlank(second.start, second.next));
+          continue;
+        }
         const { low, high, unit } = second.each;
         this.pack = {
           count: this.amounts[0].low,
@@ -236,9 +285,14 @@ export class LineReader {
       size,
       prep: restOf(tokens, this.use),
       optional: isOptionalLine(this.use),
-      further: readFurther(tokens, (index) => this.use[index] === 1),
+      further: readFurther(tokens, (index) => this.use[index] === 1 || this.isDoubted(index)),
       doubt: this.doubt,
     };
+  }
+
+  private isDoubted(index: number): boolean {
+    const { start, end } = this.doubt?.span ?? { start: 0, end: 0 };
+    return this.tokens.at(index).start >= start && this.tokens.at(index).start < end;
   }
 
   private nothing(): LineReading {
@@ -263,6 +317,8 @@ export class LineReader {
     const last = indexes.at(-1) ?? 0;
     for (let at = Math.max(0, first - 6); at < Math.min(this.tokens.length, last + 5); at += 1) {
       const { lower } = this.tokens.at(at);
+      const short = Object.hasOwn(shortSizes, lower) ? shortSizes[lower] : undefined;
+      if (short !== undefined && this.use[at] === 0) return { text: short, span: this.span(at, at + 1) };
       if (!sizeWords.has(lower) || (this.use[at] === 1 && this.amounts[0]?.unit !== 'count')) continue;
       const extra = lower === 'large' && (this.tokens.word(at - 1) === 'extra' || this.tokens.word(at - 2) === 'extra');
       const start = extra ? (this.tokens.word(at - 1) === 'extra' ? at - 1 : at - 2) : at;
@@ -270,6 +326,12 @@ export class LineReader {
     }
     return null;
   }
+}
+
+/** `9x13 baking dish`: a pan's sides are no count. */
+function isSides(tokens: Tokens, at: number): boolean {
+  const sign = tokens.word(at);
+  return (sign === 'x' || sign === '×') && tokens.at(at + 1).kind === 'number';
 }
 
 const noFoods: readonly string[] = [];

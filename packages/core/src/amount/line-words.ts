@@ -29,6 +29,7 @@ export const fruitParts = list('juice juices zest rind peel');
 
 /** Taken off the front of a food's name. */
 export const leadingPreparation = list(`
+  lg lrg med sm xl mid-sized uncoocked undercooked day-old store-bought homemade home-made leftovers
   fresh freshly ripe overripe unripe raw good great nice best quality high-quality high boneless skinless bone-in skin-on bone skin whole warm cold lukewarm
   hot boiling boiled ice-cold chilled cool tepid room temperature chopped diced minced sliced grated shredded crumbled crushed quartered
   halved cubed peeled cored seeded deseeded pitted stoned trimmed washed rinsed drained soaked squeezed fresh-squeezed juiced zested
@@ -121,7 +122,7 @@ export const nameEnders = list(`
   approximately roughly divided finely coarsely roughly thinly thickly freshly lightly loosely firmly well very your my i you we not no
   e.g i.e eg ie via into until garnish optional optionally including weighing delivering yielding depending using mixed beaten sliced
   chopped thin thinly fine roughly each apiece can could should would may is are was were has have worth according instead alternatively
-  though although where so also needed whichever whatever then since torn cooked
+  though although where so also than x needed whichever whatever then since torn cooked
   ground-up through against under over off up out halved quartered peeled whole-ish ready please see use soaked
 `);
 
@@ -146,7 +147,7 @@ export const kit = list(`
   grinder scale scales bowl bowls whisk spatula knife knives board cheesecloth colander sieve strainer oven grill smoker rack cutter cutters
   marble marbles muslin airlock jar jars bottle bottles bag bags funnel tongs griddle steamer grater peeler mandoline
   ramekin ramekins mold mould molds moulds lid lids container containers fryer dehydrator stockpot saucepan
-  towel towels gloves brush
+  dish dishes towel towels gloves recipient brush
 `);
 
 /** Kit only with another word before it, since alone it is food or unclear. */
@@ -154,19 +155,34 @@ export const sentimentWords = list('patience love enjoy enojoy hunger courage ti
 
 /** Words that share their head noun when joined by `or`: `chicken or beef broth`. */
 export const modifiers = list(`
-  chicken beef pork turkey lamb fish vegetable veggie mushroom veal duck seafood ham bacon wheat rye corn rice oat spelt almond soy soya coconut cashew hazelnut flour
+  creole cajun gochujang tamari hot-dog hamburger burger shaoxing rapeseed pine
+  chicken beef pork turkey lamb fish vegetable veggie mushroom veal duck seafood ham bacon wheat rye corn rice oat spelt almond soy soya coconut cashew hazelnut
   white yellow red green black brown dark light golden blue purple orange pink swiss rainbow savoy sweet sour spicy mild hot smoked
   unsmoked dried fresh frozen canned salted unsalted ground minced whole plain greek natural english french italian lemon lime orange
-  apple pear peach cherry grape grapefruit cider wine balsamic sherry olive canola sunflower rapeseed peanut sesame grapeseed avocado
+  apple pear peach cherry grape grapefruit olive canola sunflower rapeseed peanut sesame grapeseed avocado
   cheddar jack mozzarella parmesan pecorino gruyere swiss cotija jalapeno jalapeño serrano poblano bell habanero thai roma plum cherry
   grape napa iceberg romaine russet yukon idaho kidney pinto navy cannellini garbanzo lima heavy double single whipping semi skimmed skim
-  low-sodium low-fat reduced-fat full-fat self-rising self-raising all-purpose bread cake strong kosher sea table granulated caster icing
-  powdered confectioners raspberry strawberry apricot blueberry walnut pecan hazelnuts dijon yellow-mustard vanilla chocolate milk bittersweet semisweet
+  low-sodium low-fat reduced-fat full-fat self-rising self-raising all-purpose strong kosher sea table granulated caster icing
+  powdered confectioners raspberry strawberry apricot blueberry walnut pecan hazelnuts dijon yellow-mustard vanilla chocolate bittersweet semisweet
   baby large small short long medium thin thick flat curly spring button cremini chestnut portobello shiitake maple
 `);
 
+/** Foods of their own that are modifiers before these heads only: `flour or corn tortillas`, `sherry or wine vinegar`. */
+export const modifiersOf: Readonly<Record<string, readonly string[]>> = {
+  flour: ['tortillas', 'tortilla', 'tacos'],
+  milk: ['chocolate'],
+  bread: ['flour'],
+  cake: ['flour'],
+  sherry: ['vinegar'],
+  wine: ['vinegar'],
+  cider: ['vinegar'],
+  balsamic: ['vinegar'],
+  butter: ['lettuce', 'beans'],
+};
+
 /** Head nouns that such pairs share. */
 export const sharedHeads = list(`
+  seasoning rub dressing
   broth stock bouillon flour flours vinegar oil oils chard onion onions pepper peppers wine beans bean tea rice sugar sugars juice cheese cream milk
   sausage sausages tortillas tortilla noodles mushrooms mushroom potatoes potato chocolate lettuce cabbage mustard meat mince steak thighs thigh breast
   breasts wings salt butter yogurt yoghurt lentils tomatoes tomato syrup jam bread chips powder seeds seed nuts sauce paste salsa leaves
@@ -220,7 +236,6 @@ export const restating: readonly (readonly string[])[] = [
   ['total'],
   ['or'],
   ['from'],
-  ['approx', '.'],
 ];
 
 /** Parts of a food that may be named where its quantity is stated again. */

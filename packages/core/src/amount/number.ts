@@ -120,6 +120,7 @@ function areNeighbours(text: string): boolean {
 
 function dozens(tokens: Tokens, value: Exact, index: number): ReadNumber {
   const word = tokens.word(index);
+  if (word === 'doz') return plainNumber(value.times(12), tokens.word(index + 1) === '.' ? index + 2 : index + 1);
   return word === 'dozen' || word === 'dozens' ? plainNumber(value.times(12), index + 1) : plainNumber(value, index);
 }
 

@@ -1,7 +1,7 @@
 import { optionalPhrases } from './line-words.js';
 import type { Tokens } from './token.js';
 
-const optionalWords = new Set(['optional', 'optionally', 'optionnal', 'optinal', 'opt']);
+const optionalWords = new Set(['optional', 'optionnal', 'optinal', 'opt']);
 
 /** Marks the words that say that an ingredient may be left out, with brackets that hold nothing else, by a 2. */
 export function markOptional(tokens: Tokens, use: Uint8Array): void {
@@ -16,6 +16,8 @@ export function markOptional(tokens: Tokens, use: Uint8Array): void {
 
 function phraseAt(tokens: Tokens, at: number): number {
   const word = tokens.word(at);
+  // `optionally roasted` is said of the roasting.
+  if (word === 'optionally') return at === 0 || tokens.at(at + 1).kind === 'mark' ? 1 : 0;
   if (optionalWords.has(word)) return word === 'opt' && tokens.word(at - 1) !== '(' ? 0 : isDenied(tokens, at) ? 0 : 1;
   if (word !== 'if') return 0;
   const phrase = optionalPhrases.find((words) => words.every((part, offset) => tokens.word(at + offset) === part));

@@ -1,6 +1,7 @@
 import { Exact } from '../exact.js';
-import { measureAdjectives } from './adjective-words.js';
-import { passOfArticle, readNumber } from './number.js';
+import { measureAdjectives, shortSizes } from './adjective-words.js';
+import { leadingPreparation } from './line-words.js';
+import { isDash, passOfArticle, readNumber } from './number.js';
 import { type ReadRange, readRange } from './range.js';
 import type { Tokens } from './token.js';
 import type { UnitId } from './unit.js';
@@ -105,10 +106,15 @@ export function passAdjectives(tokens: Tokens, index: number): number {
   return at;
 }
 
-/** The hyphen of `medium-sized` and the comma of `small, heaped`. */
+/** The hyphen of `medium-sized`, the comma of `small, heaped`, the full stop of `sm.` and the first half of `thumb-sized`. */
 function isInnerSign(tokens: Tokens, at: number, from: number): boolean {
   const sign = tokens.word(at);
-  return at > from && (sign === '-' || sign === ',') && measureAdjectives.has(tokens.word(at + 1));
+  const behind = tokens.word(at + 1);
+  if (sign === 'thumb')
+    return behind === 'sized' || behind === 'size' || (behind === '-' && tokens.word(at + 2).startsWith('size'));
+  if (at === from) return false;
+  if (sign === '.') return !tokens.at(at).gap && Object.hasOwn(shortSizes, tokens.word(at - 1));
+  return (sign === '-' || sign === ',') && measureAdjectives.has(behind);
 }
 
 /**
@@ -123,10 +129,10 @@ export function readQuantity(tokens: Tokens, index: number): ReadQuantity | null
   const ending = passEnding(tokens, range.next);
   const article = range.fraction ? passOfArticle(tokens, ending) : ending;
   const adjectives = passAdjectives(tokens, article);
-  const unitWord =
-    readUnit(tokens, article, { afterNumber: true }) ??
-    readUnit(tokens, adjectives, { afterNumber: adjectives === article });
-  const numberEnd = unitWord === null ? ending : unitWord.next;
+  const unitWord = readUnit(tokens, article, { afterNumber: true }) ?? readDistantUnit(tokens, article, adjectives);
+  // `5-spice powder`, `7-Up`: a number hyphened to a word that is no unit is part of a name.
+  if (unitWord === null && isPartOfName(tokens, range.next)) return null;
+  const numberEnd = unitWord === null ? passTimes(tokens, ending) : unitWord.next;
   const quantity: ReadQuantity = {
     low: range.low,
     high: range.high,
@@ -141,6 +147,40 @@ export function readQuantity(tokens: Tokens, index: number): ReadQuantity | null
     unitWord,
   };
   return unitWord === null ? withArticleEnd(quantity, tokens, article) : withOrTwo(tokens, quantity);
+}
+
+function isPartOfName(tokens: Tokens, at: number): boolean {
+  const [dash, behind] = [tokens.at(at), tokens.at(at + 1)];
+  return (
+    isDash(dash.lower) &&
+    !dash.gap &&
+    !behind.gap &&
+    behind.kind === 'word' &&
+    passAdjectives(tokens, at + 1) === at + 1
+  );
+}
+
+/** `2 x eggs` */
+function passTimes(tokens: Tokens, at: number): number {
+  const sign = tokens.word(at);
+  return (sign === 'x' || sign === '×') && tokens.at(at + 1).kind === 'word' ? at + 1 : at;
+}
+
+/** The unit behind adjectives (`2 heaped tbsp`): no single letter, and no `in`, which is a preposition there. */
+function readDistantUnit(tokens: Tokens, article: number, adjectives: number): ReadUnit | null {
+  const prepared = readPreparedUnit(tokens, article);
+  if (prepared !== null) return prepared;
+  if (adjectives === article || tokens.at(adjectives).text.length < 2 || tokens.word(adjectives) === 'in') return null;
+  return readUnit(tokens, adjectives, { afterNumber: tokens.at(adjectives).kind === 'word' });
+}
+
+/** `4 thinly cut slices of ham`: preparation before a counting unit with `of` behind it. */
+function readPreparedUnit(tokens: Tokens, index: number): ReadUnit | null {
+  let at = index;
+  while (at < index + longestRow && (leadingPreparation.has(tokens.word(at)) || measureAdjectives.has(tokens.word(at))))
+    at += 1;
+  const unit = at > index ? readUnit(tokens, at, { afterNumber: false }) : null;
+  return unit !== null && unit.loose === '' && tokens.word(unit.next) === 'of' ? unit : null;
 }
 
 /** `1/3 of a pineapple`: the article belongs to the amount. */
@@ -169,7 +209,7 @@ function readBare(tokens: Tokens, index: number, first: number): ReadQuantity | 
 
 function readBareUnit(tokens: Tokens, index: number): ReadUnit | null {
   const unit = readUnit(tokens, index, { afterNumber: false });
-  if (unit !== null) return unit;
+  if (unit !== null) return standsAlone(tokens, unit) ? unit : null;
   // `tsp or so of cumin`: an abbreviation counts as one where `of` or `or` follows.
   const short = readUnit(tokens, index, { afterNumber: true });
   const follows = short === null ? '' : tokens.word(short.next);
@@ -179,6 +219,36 @@ function readBareUnit(tokens: Tokens, index: number): ReadUnit | null {
     (follows === 'of' || follows === 'or')
     ? short
     : null;
+}
+
+/** Units that stand for one even without `of` behind them: `Pinch salt`, `Dash Tabasco`. */
+const aloneUnits: ReadonlySet<UnitId> = new Set<UnitId>([
+  'pinch',
+  'dash',
+  'handful',
+  'bunch',
+  'tsp',
+  'tbsp',
+  'cup',
+  'can',
+  'tin',
+]);
+
+/** `Clove of garlic` is one clove, `Clove` the spice; `Sprigs of mint` has no number. */
+function standsAlone(tokens: Tokens, unit: ReadUnit): boolean {
+  if (unit.spelling !== 'one') return false;
+  const behind = tokens.at(unit.next);
+  return (
+    behind.lower === 'of' ||
+    behind.lower === 'or' ||
+    (aloneUnits.has(unit.unit) && behind.kind === 'word') ||
+    isClosed(unit, behind.kind)
+  );
+}
+
+/** `Salt, a little; pinch`: a gesture at the end of its clause. */
+function isClosed(unit: ReadUnit, behind: string): boolean {
+  return (unit.unit === 'pinch' || unit.unit === 'dash' || unit.unit === 'handful') && behind === 'mark';
 }
 
 /** `a clove or two`, `a pound or two`, `tsp or so`, `30g+`. */

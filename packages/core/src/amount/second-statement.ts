@@ -301,8 +301,8 @@ function asPack(seconds: SecondStatement[], head: LineAmount): SecondStatement[]
   const word = head.statement.quantity.unitWord?.container ?? '';
   const single = head.low.eq(1) && head.high === null;
   if (word === '' || head.pack !== null || !(single || head.unit === 'can' || head.unit === 'tin')) return seconds;
-  return seconds.map((second, index) => {
-    if (index > 0 || second.each !== undefined || !isMeasured(second.unit)) return second;
+  return seconds.map((second) => {
+    if (second.each !== undefined || !isMeasured(second.unit)) return second;
     return { ...second, each: { low: second.low, high: second.high, unit: second.unit }, word };
   });
 }

@@ -71,6 +71,21 @@ function isHyphen(tokens: Tokens, index: number): boolean {
   return !tokens.at(index).gap || !behind.gap || behind.lower === 'inch';
 }
 
+const vesselKinds = new Set([
+  'soup',
+  'dessert',
+  'coffee',
+  'wine',
+  'serving',
+  'wooden',
+  'water',
+  'beer',
+  'shot',
+  'whisky',
+  'big',
+]);
+const vessels = new Set(['spoon', 'spoons', 'spoonful', 'spoonfuls', 'glass', 'glasses', 'mug', 'mugs']);
+
 /** Two words for one unit: `fl oz`, `fluid ounces`, `table spoon`, `metric cup`. */
 function readPair(tokens: Tokens, at: number): ReadUnit | null {
   const first = tokens.word(at);
@@ -84,6 +99,9 @@ function readPair(tokens: Tokens, at: number): ReadUnit | null {
   if ((first === 'table' || first === 'tea') && behind?.loose.startsWith('spoon')) {
     return { ...behind, unit: first === 'table' ? 'tbsp' : 'tsp', loose: '', next: second + 1 };
   }
+  // `1 soup spoon`, `a wine glass`
+  if (vesselKinds.has(first) && behind !== undefined && vessels.has(behind.loose))
+    return { ...behind, next: second + 1 };
   const ofKitchen = first === 'metric' || first === 'imperial' || first === 'us' || first === 'american';
   if (
     ofKitchen &&
