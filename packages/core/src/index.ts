@@ -1,5 +1,6 @@
 export { readLength } from './amount/read-length.js';
 export { readLine } from './amount/read-line.js';
+export { type FoundMention, readMentions } from './amount/read-mentions.js';
 export { readOven } from './amount/read-oven.js';
 export { readPan } from './amount/read-pan.js';
 export { readTemperature } from './amount/read-temperature.js';
@@ -18,7 +19,8 @@ export { type Stated, statedIn, stateOne, type Term } from './amount/stated.js';
 export type * from './amount/unit.js';
 export { plural, writeNumber, writeStated, writeStatement, writeTerm } from './amount/write.js';
 export { Exact } from './exact.js';
-export { type Foods, findFood } from './food/find.js';
+export { type Foods, type FoundFood, findFood, findFoodIn } from './food/find.js';
+export { findFoodOfLine, type NamedFood } from './food/find-in-line.js';
 export type * from './food/food.js';
 export { nameIn, translateName } from './food/name.js';
 export { densityOf, type Scales, type StatedDensities, type Weighed, weigh } from './food/weigh.js';

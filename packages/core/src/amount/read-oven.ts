@@ -89,8 +89,8 @@ export function readSettings(tokens: Tokens): ReadSetting[] {
   return settings;
 }
 
-/** `gas mark 4`, `gas 4`, `gas mark ½`, `gas mark 4-5` */
-function readGas(tokens: Tokens, index: number): ReadSetting | null {
+/** Reads a gas mark at an index: `gas mark 4`, `gas 4`, `gas mark ½`, `gas mark 4-5` */
+export function readGas(tokens: Tokens, index: number): ReadSetting | null {
   if (tokens.word(index) !== 'gas') return null;
   let at = index + 1;
   if (tokens.word(at) === 'mark' || tokens.word(at) === 'no') at += 1;

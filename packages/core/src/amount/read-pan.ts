@@ -74,12 +74,22 @@ function panAt(tokens: Tokens, index: number, shape: PanReading['shape'] | undef
     first.isInteger() &&
     first.lte(4)
   ) {
-    return { sides: [second], depth: deepAt(tokens, size), count: first, unit: size.unit, capacity: null, shape, span };
+    return {
+      sides: [second],
+      longFirst: false,
+      depth: deepAt(tokens, size),
+      count: first,
+      unit: size.unit,
+      capacity: null,
+      shape,
+      span,
+    };
   }
   const sides = second === undefined ? [first] : first.lte(second) ? [first, second] : [second, first];
   const plain = second === undefined ? 'unknown' : first.eq(second) ? 'square' : 'rectangle';
   return {
     sides,
+    longFirst: second?.lt(first) ?? false,
     depth: third ?? deepAt(tokens, size),
     count,
     unit: size.unit,
@@ -103,7 +113,7 @@ function capacityPan(given: {
   const { unit } = given.size;
   if (!isCapacity(unit)) return null;
   const { count, capacity, span } = given;
-  return { sides: [], depth: null, count, unit, capacity, shape: given.shape ?? 'unknown', span };
+  return { sides: [], longFirst: false, depth: null, count, unit, capacity, shape: given.shape ?? 'unknown', span };
 }
 
 /** How many pans: a small whole number right before a size (`two 8-inch`, `2 (9-inch)`). */

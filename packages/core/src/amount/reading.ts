@@ -92,6 +92,8 @@ export interface TemperatureReading {
 export interface PanReading {
   /** Sides (shorter first), or one side or diameter; empty for a size by volume or trade weight. */
   sides: Exact[];
+  /** The longer side was written first (`13×9`). */
+  longFirst: boolean;
   /** Rim depth when a third side is written (`9 x 13 x 2 inch`). */
   depth: Exact | null;
   /** How many, when written (`two 8-inch rounds`). */

@@ -119,11 +119,23 @@ function readSign(tokens: Tokens, at: number, afterNumber: boolean): ReadUnit | 
   const token = tokens.at(at);
   const inch = { unit: 'in', spelling: 'short', container: '', loose: '' } as const;
   if (token.gap) return null;
-  if (token.text === '"' || token.text === '”' || token.text === '″' || token.text === '“')
-    return { ...inch, next: at + 1 };
+  const quote = token.text === '"' || token.text === '”' || token.text === '“';
+  if (token.text === '″' || (quote && !closesQuotation(tokens, at))) return { ...inch, next: at + 1 };
   const second = tokens.at(at + 1);
   const prime = token.text === "'" || token.text === '’' || token.text === '′';
   return prime && second.text === token.text && !second.gap ? { ...inch, next: at + 2 } : null;
+}
+
+/** Whether the sign closes what was quoted shortly before it: “makes 4” is no length. */
+function closesQuotation(tokens: Tokens, at: number): boolean {
+  const farthest = 30;
+  for (let before = at - 1; before >= Math.max(0, at - farthest); before -= 1) {
+    const { text, gap } = tokens.at(before);
+    const opens = (text === '“' || text === '"') && (gap || tokens.at(before - 1).text === '(');
+    if (opens) return true;
+    if (text === '”' || (text === '"' && tokens.at(before - 1).kind === 'word')) return false;
+  }
+  return false;
 }
 
 function readWord(tokens: Tokens, at: number, afterNumber: boolean): ReadUnit | null {
@@ -139,11 +151,27 @@ function readWord(tokens: Tokens, at: number, afterNumber: boolean): ReadUnit | 
   return { ...word, next: passStop(tokens, at + 1, word.spelling) };
 }
 
+/** Behind `1 in`, they show that a length was meant. */
+const measuredWords = new Set([
+  'thick',
+  'wide',
+  'long',
+  'deep',
+  'apart',
+  'tall',
+  'high',
+  'pieces',
+  'cubes',
+  'slices',
+  'chunks',
+  'squares',
+]);
+
 /** `in` is an inch when glued to the number, hyphened, dotted, or where no preposition could stand. */
 function readIn(tokens: Tokens, at: number): ReadUnit | null {
   const [token, behind] = [tokens.at(at), tokens.at(at + 1)];
   const dotted = behind.lower === '.' && !behind.gap && at + 2 < tokens.length;
-  const closes = behind.kind === 'mark';
+  const closes = behind.kind === 'mark' || measuredWords.has(behind.lower);
   if (token.gap && !dotted && !closes) return null;
   return { unit: 'in', spelling: 'short', container: '', loose: '', next: passStop(tokens, at + 1, 'short') };
 }

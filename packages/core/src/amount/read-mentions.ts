@@ -1,0 +1,245 @@
+import type { Exact } from '../exact.js';
+import { likelyUnit, readDegrees } from './degrees.js';
+import { angleWords, heatWords, meats, reachingWords, turningWords, vesselKinds, vessels } from './mention-words.js';
+import { isDash } from './number.js';
+import { readQuantity } from './quantity.js';
+import { readGas } from './read-oven.js';
+import { type ReadSize, readSizeAt } from './read-pan.js';
+import type { Span } from './reading.js';
+import { isLengthUnit, isMassUnit, isVolumeUnit } from './size.js';
+import type { Tokens } from './token.js';
+import { tokenize } from './tokenize.js';
+import type { LengthUnit, MassUnit, TemperatureUnit, UnitId, VolumeUnit } from './unit.js';
+import { readUnit } from './unit-reading.js';
+
+/** A temperature, pan size or length in a line of running text. */
+export interface FoundMention {
+  /** `oven`: an oven's setting. `core`: inside of the food. `temp`: any other. `pan`: size of a vessel. `length`: any other length. */
+  kind: 'oven' | 'core' | 'temp' | 'pan' | 'length';
+  low: Exact;
+  /** Upper end of a range, or the longer of two sides (equal to `low` for a square). */
+  high: Exact | null;
+  unit: TemperatureUnit | LengthUnit | VolumeUnit | MassUnit;
+  /** No letter was written: the unit is the kitchen's own, and `unit` a guess. */
+  impliedUnit: boolean;
+  span: Span;
+}
+
+/**
+ * Finds the temperatures, pan sizes and lengths in a line of running text, one for each value stated: `350°F (175°C)` gives two.
+ *
+ * @param line A line of a method or an introduction; Markdown in it is passed over.
+ * @returns In the order of the text.
+ */
+export function readMentions(line: string): FoundMention[] {
+  const tokens = tokenize(line, { markdown: true });
+  const heat = new HeatWatch(tokens);
+  const mentions: FoundMention[] = [];
+  let at = 0;
+  while (at < tokens.length) {
+    heat.pass(at);
+    const read =
+      readSetting(tokens, at) ??
+      readHeat(tokens, at, heat) ??
+      readVessel(tokens, at) ??
+      readSides(tokens, at) ??
+      readLengthOf(tokens, at);
+    if (read !== null) mentions.push(...read.mentions);
+    for (let index = at + 1; index < (read?.next ?? at); index += 1) heat.pass(index);
+    at = read?.next ?? at + 1;
+  }
+  return mentions;
+}
+
+interface Found {
+  mentions: FoundMention[];
+  next: number;
+}
+
+function spanOf(tokens: Tokens, first: number, next: number): Span {
+  return { start: tokens.at(first).start, end: tokens.at(next - 1).end };
+}
+
+/** `gas mark 5` */
+function readSetting(tokens: Tokens, at: number): Found | null {
+  const gas = readGas(tokens, at);
+  if (gas === null) return null;
+  const { low, high } = gas;
+  return {
+    mentions: [{ kind: 'oven', low, high, unit: 'gas', impliedUnit: false, span: spanOf(tokens, at, gas.next) }],
+    next: gas.next,
+  };
+}
+
+/** Remembers, while a line is passed once, which words about heat were last seen. */
+class HeatWatch {
+  private readonly tokens: Tokens;
+  private last: 'oven' | 'core' | 'temp' | null = null;
+  private turned = -1;
+
+  constructor(tokens: Tokens) {
+    this.tokens = tokens;
+  }
+
+  pass(at: number): void {
+    const word = this.tokens.word(at);
+    if (turningWords.has(word)) this.turned = at;
+    if (reachingWords.has(word) && this.meatBefore(at)) this.last = 'core';
+    const kind = heatWords.get(word);
+    // `room temperature` is no temperature, and `heat the oven` behind `oil` is the oven's.
+    if (kind !== undefined && !(word === 'room' && this.tokens.word(at + 1) === 'temperature')) this.last = kind;
+  }
+
+  /** `until the chicken reaches` is said of its inside. */
+  private meatBefore(at: number): boolean {
+    const near = 4;
+    for (let before = at - 1; before >= Math.max(0, at - near); before -= 1)
+      if (meats.has(this.tokens.word(before))) return true;
+    return false;
+  }
+
+  /** Whose temperature stands before index `next`. */
+  kindAt(next: number, celsius: number): 'oven' | 'core' | 'temp' {
+    const behind = this.wordBehind(next);
+    if (behind === 'oven' || behind === 'ovens') return 'oven';
+    const coldestOven = 60;
+    const hottestCore = 105;
+    if (this.last === 'oven' && celsius >= coldestOven) return 'oven';
+    if (this.last === 'core' && celsius <= hottestCore) return 'core';
+    if (this.last === 'temp') return 'temp';
+    const hottestOther = 110;
+    return this.last === null || this.last === 'core' ? (celsius >= hottestOther ? 'oven' : 'temp') : 'temp';
+  }
+
+  /** The word behind degrees, a bracket with the other scale passed over. */
+  private wordBehind(next: number): string {
+    const { tokens } = this;
+    const bracket = tokens.word(next) === '(' ? (tokens.partner[next] ?? -1) : -1;
+    const at = bracket > next ? bracket + 1 : next;
+    return tokens.word(at) === ')' ? tokens.word(at + 1) : tokens.word(at);
+  }
+
+  /** `rotate 180 degrees`, `a 90-degree twist` */
+  isAngle(first: number, next: number): boolean {
+    const near = 8;
+    return (
+      angleWords.has(this.tokens.word(next)) || (this.turned >= 0 && first - this.turned < near && this.last === null)
+    );
+  }
+}
+
+/** Below this a bare `C` is a cup, and bare degrees are an angle or a dial. */
+const coldestBare = 25;
+const coldestImplied = 100;
+const coolingWords = new Set(['at', 'below', 'under']);
+
+function readHeat(tokens: Tokens, at: number, heat: HeatWatch): Found | null {
+  if (!startsNumber(tokens, at)) return null;
+  const degrees = readDegrees(tokens, at);
+  if (degrees === null || !degrees.signed) return null;
+  const { low, high, unit, next } = degrees;
+  const signed =
+    tokens.text.slice(tokens.at(at).start, tokens.at(next - 1).end).search(/[°º˚∘℃℉]|deg|cels|fahr|centi/iu) >= 0;
+  if (unit === null && (low.lt(coldestImplied) || heat.isAngle(at, next))) return null;
+  if (!signed && low.lt(coldestBare) && !coolingWords.has(tokens.word(at - 1))) return null;
+  const scale = unit ?? likelyUnit(low);
+  const celsius = scale === 'F' ? low.minus(32).times(5).div(9).toNumber() : low.toNumber();
+  const kind = heat.kindAt(next, celsius);
+  return {
+    mentions: [{ kind, low, high, unit: scale, impliedUnit: unit === null, span: spanOf(tokens, at, next) }],
+    next,
+  };
+}
+
+/** A number that is not the tail of another one, and is no list marker. */
+function startsNumber(tokens: Tokens, at: number): boolean {
+  const token = tokens.at(at);
+  return token.kind === 'number' || (isDash(token.lower) && tokens.at(at + 1).kind === 'number');
+}
+
+/** `9 x 13 inch pan`, `12-inch (~30 centimeter) sauté pan`, `2 quart glass jar`, `medium (2 quart/liter) baking pan`, `pot (5 1/2 Qt)` */
+function readVessel(tokens: Tokens, at: number): Found | null {
+  const size = tokens.at(at).kind === 'number' ? readSizeAt(tokens, at) : null;
+  if (size === null || !isNamedBySize(tokens, size)) return null;
+  const { low, high } = sidesOf(size);
+  const { unit } = size;
+  if (!isLengthUnit(unit) && !isVolumeUnit(unit) && !(isMassUnit(unit) && isLoaf(tokens, size.next))) return null;
+  const base = { kind: 'pan', low, high, impliedUnit: false } as const;
+  const mentions: FoundMention[] = [{ ...base, unit, span: spanOf(tokens, at, size.next) }];
+  const other = tokens.word(size.next) === '/' ? readUnit(tokens, size.next + 1, { afterNumber: true }) : null;
+  if (other === null || !isVolumeUnit(other.unit)) return { mentions, next: size.next };
+  mentions.push({ ...base, unit: other.unit, span: spanOf(tokens, size.next + 1, other.next) });
+  return { mentions, next: other.next };
+}
+
+function isLoaf(tokens: Tokens, at: number): boolean {
+  return tokens.word(at) === 'loaf' || tokens.word(at + 1) === 'loaf';
+}
+
+/** Two sides, the shorter first; one measure keeps its range. */
+function sidesOf({ measures }: ReadSize): { low: Exact; high: Exact | null } {
+  const [first, second] = measures;
+  if (first === undefined) throw new Error('A size has a measure.');
+  if (second === undefined) return first;
+  return first.low.lte(second.low) ? { low: first.low, high: second.low } : { low: second.low, high: first.low };
+}
+
+/** Whether a size is that of a vessel: its name follows, or the size stands in a bracket behind it. */
+function isNamedBySize(tokens: Tokens, size: ReadSize): boolean {
+  const longestName = 7;
+  let at = size.next;
+  for (let step = 0; step < longestName; step += 1) {
+    const { lower } = tokens.at(at);
+    if (vessels.has(lower)) return true;
+    const partner = tokens.partner[at] ?? -1;
+    if (partner > at) at = partner + 1;
+    else if (lower === '/') at = readSizeAt(tokens, at + 1)?.next ?? at + 1;
+    else if (lower === ')' || lower === '-' || vesselKinds.has(lower)) at += 1;
+    else if (readUnit(tokens, at, { afterNumber: true }) !== null && tokens.word(at - 1) === '/') at += 1;
+    else break;
+  }
+  return vesselBefore(tokens, bracketBefore(tokens, size), size.unit);
+}
+
+/** Index of the bracket that opens right before a size (and words for about), or -1. */
+function bracketBefore(tokens: Tokens, size: ReadSize): number {
+  const open = tokens.word(size.first - 1) === '(' ? size.first - 1 : size.first - 2;
+  return tokens.word(open) === '(' && (tokens.partner[open] ?? -1) >= size.next ? open : -1;
+}
+
+/** Units in which pots are named: a spoonful in a bracket behind a pan is what goes into it. */
+const potUnits: ReadonlySet<UnitId> = new Set<UnitId>(['l', 'quart', 'gallon']);
+
+/** Whether the words before a bracket name a vessel: right before a length, a few words before a volume. */
+function vesselBefore(tokens: Tokens, open: number, unit: UnitId): boolean {
+  const farthest = isLengthUnit(unit) ? 1 : potUnits.has(unit) ? 8 : 0;
+  for (let at = open - 1; at >= Math.max(0, open - farthest); at -= 1) {
+    if (vessels.has(tokens.word(at))) return true;
+    if (tokens.at(at).kind === 'number') return false;
+  }
+  return false;
+}
+
+/** `8 by 12 inches`, `2cm x 2cm`, `10" x 2"` */
+function readSides(tokens: Tokens, at: number): Found | null {
+  const size = tokens.at(at).kind === 'number' ? readSizeAt(tokens, at) : null;
+  if (size === null || size.measures.length < 2 || !isLengthUnit(size.unit)) return null;
+  const { low, high } = sidesOf(size);
+  return {
+    mentions: [{ kind: 'length', low, high, unit: size.unit, impliedUnit: false, span: spanOf(tokens, at, size.next) }],
+    next: size.next,
+  };
+}
+
+/** `2-inch`, `half inch`, `3/4 of an inch`, `every inch or so` */
+function readLengthOf(tokens: Tokens, at: number): Found | null {
+  const read = readQuantity(tokens, at);
+  // Words for about are passed first, so that the number behind them can be the side of a pan.
+  if (read === null || read.first > at || read.unit === null || !isLengthUnit(read.unit)) return null;
+  if (read.range?.reversed === true) return null;
+  const { low, high, unit, next, first } = read;
+  return {
+    mentions: [{ kind: 'length', low, high, unit, impliedUnit: false, span: spanOf(tokens, first, next) }],
+    next,
+  };
+}
