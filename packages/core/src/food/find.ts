@@ -22,6 +22,13 @@ const plainWords: ReadonlySet<string> = new Set(
 
 const indexes = new WeakMap<Foods, Map<string, Entry[]>>();
 
+/** A food, and the stretch of the words that names it. */
+export interface FoundFood {
+  food: Food;
+  start: number;
+  end: number;
+}
+
 /**
  * The larder entry that a line's words mean, in the language of a kitchen.
  *
@@ -31,19 +38,32 @@ const indexes = new WeakMap<Foods, Map<string, Entry[]>>();
  * @param words A food as written: `fresh cilantro`, `All-Purpose Flour`.
  * @param foods The larder's foods.
  * @param kitchen Kitchen id of the writer: `cornflour` is another food in a UK kitchen than in a US one.
- * @returns The food, or null: an unknown food is better than a wrong one.
+ * @returns The food with its place in the words, or null: an unknown food is better than a wrong one.
  */
-export function findFood(words: string, foods: Foods, kitchen: string): Food | null {
+export function findFoodIn(words: string, foods: Foods, kitchen: string): FoundFood | null {
   const index = indexOf(foods);
-  let phrase = normalise(words).split(' ').filter(Boolean);
+  let phrase = [...words.matchAll(/[\p{L}\p{N}\p{M}%'’]+/gu)].map((match) => ({
+    text: normalise(match[0]),
+    start: match.index,
+    end: match.index + match[0].length,
+  }));
   while (phrase.length > 0) {
-    const found = pick(index.get(phrase.join(' ')), kitchen) ?? pick(index.get(singular(phrase)), kitchen);
-    if (found !== null) return found;
-    if (plainWords.has(phrase[0] ?? '')) phrase = phrase.slice(1);
-    else if (plainWords.has(phrase.at(-1) ?? '')) phrase = phrase.slice(0, -1);
+    const texts = phrase.map(({ text }) => text);
+    const food = pick(index.get(texts.join(' ')), kitchen) ?? pick(index.get(singular(texts)), kitchen);
+    const first = phrase[0];
+    const last = phrase.at(-1);
+    if (first === undefined || last === undefined) return null;
+    if (food !== null) return { food, start: first.start, end: last.end };
+    if (plainWords.has(first.text)) phrase = phrase.slice(1);
+    else if (plainWords.has(last.text)) phrase = phrase.slice(0, -1);
     else return null;
   }
   return null;
+}
+
+/** The larder entry that words mean, as `findFoodIn`, without its place. */
+export function findFood(words: string, foods: Foods, kitchen: string): Food | null {
+  return findFoodIn(words, foods, kitchen)?.food ?? null;
 }
 
 function indexOf(foods: Foods): Map<string, Entry[]> {

@@ -34,10 +34,30 @@ export function measuresBy(kitchen: Kitchen, way: Way): readonly Measure[] {
   }
   let measures = byWay.get(way);
   if (measures === undefined) {
-    measures = build(kitchen, way).sort((a, b) => a.size.comparedTo(b.size));
+    measures = withoutTwins(build(kitchen, way).sort((a, b) => a.size.comparedTo(b.size)));
     byWay.set(way, measures);
   }
   return measures;
+}
+
+/** Of two ways to the same amount the larger tool that is filled at least once: 1 tbsp, not 3 tsp, but 1½ tsp, not ½ tbsp. */
+function withoutTwins(ascending: readonly Measure[]): Measure[] {
+  const kept: Measure[] = [];
+  for (const measure of ascending) {
+    const twin = kept.at(-1);
+    if (twin === undefined || !twin.size.equals(measure.size)) kept.push(measure);
+    else if (isBetterThan(measure, twin)) kept[kept.length - 1] = measure;
+  }
+  return kept;
+}
+
+function isBetterThan(one: Measure, other: Measure): boolean {
+  const [filled, otherFilled] = [one, other].map(({ terms }) => (terms[0]?.low.toNumber() ?? 0) >= 1);
+  return filled === otherFilled ? scoops(one) < scoops(other) : filled === true;
+}
+
+function scoops({ terms }: Measure): number {
+  return terms.reduce((sum, { low }) => sum + low.toNumber(), 0);
 }
 
 function build(kitchen: Kitchen, way: Way): Measure[] {
@@ -119,7 +139,13 @@ function onMarks(
     for (let value = from; value.lessThanOrEqualTo(to); value = value.plus(step)) {
       if (value.lessThanOrEqualTo(last)) continue;
       last = value;
-      measures.push({ way, terms: [{ low: value, high: null, unit }], base, ...sized(value.times(each)), awkwardness: 0 });
+      measures.push({
+        way,
+        terms: [{ low: value, high: null, unit }],
+        base,
+        ...sized(value.times(each)),
+        awkwardness: 0,
+      });
     }
   }
   return measures;

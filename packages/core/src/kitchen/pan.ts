@@ -6,8 +6,8 @@ import type { Kitchen, Pan } from './kitchen.js';
 /** A pan of a kitchen's usual ones that bakes the batch, or the author's size in that kitchen's units where none does. */
 export interface PanChoice {
   pan: Pan | null;
-  /** Size in words: `23 × 33 cm`. */
-  text: string;
+  /** Size in words, `23 × 33 cm`; null where the author's own words hold. */
+  text: string | null;
   /** Base area over the native pan's, less one; null where areas are not known. */
   areaDrift: Exact | null;
 }
@@ -27,42 +27,48 @@ export function panFor(reading: PanReading, native: Kitchen, kitchen: Kitchen): 
   if (!isLengthUnit(reading.unit)) return null;
   const unit = reading.unit;
   const sides = reading.sides.map((side) => side.times(centimetresIn(unit)));
-  return bySides(sides, reading.shape, kitchen);
+  if (isOwnSize(sides, reading, kitchen)) return { pan: null, text: null, areaDrift: new Exact(0) };
+  return bySides(sides, reading.shape, reading.longFirst, kitchen);
 }
 
-function bySides(sides: readonly Exact[], shape: PanReading['shape'], kitchen: Kitchen): PanChoice | null {
+/** A pan that the kitchen has in the very size that is written keeps its words. */
+function isOwnSize(sides: readonly Exact[], { shape, unit }: PanReading, kitchen: Kitchen): boolean {
+  const area = baseArea(sides, shape);
+  if (unit !== kitchen.writes.length || area === null) return false;
+  return kitchen.pans.some((pan) => sameShape(pan, sides, shape) && drift(pan, area).abs().lessThan('0.001'));
+}
+
+function bySides(
+  sides: readonly Exact[],
+  shape: PanReading['shape'],
+  longFirst: boolean,
+  kitchen: Kitchen,
+): PanChoice | null {
   const area = baseArea(sides, shape);
   if (area === null) return null;
-  const candidates = kitchen.pans
+  const best = kitchen.pans
     .filter((pan) => sameShape(pan, sides, shape))
     .map((pan) => ({ pan, drift: drift(pan, area) }))
-    .sort((a, b) => a.drift.abs().comparedTo(b.drift.abs()));
-  const best = candidates[0];
+    .sort((a, b) => a.drift.abs().comparedTo(b.drift.abs()))[0];
   if (best?.drift.abs().lessThanOrEqualTo(nearEnough)) {
-    return { pan: best.pan, text: writeSides(best.pan.sides, best.pan.unit), areaDrift: best.drift };
+    const own =
+      best.pan.sides.length === 1 && sides.length === 2 ? [...best.pan.sides, ...best.pan.sides] : best.pan.sides;
+    return { pan: best.pan, text: writeSides(own, best.pan.unit, longFirst), areaDrift: best.drift };
   }
-  return {
-    pan: null,
-    text: writeSides(
-      sides.map((side) => toUnit(side, kitchen)),
-      kitchen.writes.length,
-    ),
-    areaDrift: null,
-  };
+  const plain = sides.map((side) => toUnit(side, kitchen));
+  return { pan: null, text: writeSides(plain, kitchen.writes.length, longFirst), areaDrift: null };
 }
 
 function byCapacity(reading: PanReading, native: Kitchen, kitchen: Kitchen): PanChoice | null {
   const { capacity, unit } = reading;
   if (capacity === null) return null;
-  const trade = native.pans.find((pan) =>
-    pan.tradeSizes.some((size) => size.unit === unit && size.size.equals(capacity)),
+  const trade = native.pans.find(({ tradeSizes }) =>
+    tradeSizes.some((size) => size.unit === unit && size.size.equals(capacity)),
   );
-  if (trade !== undefined)
-    return bySides(
-      trade.sides.map((side) => side.times(centimetresIn(trade.unit))),
-      trade.shape === 'muffin' ? 'unknown' : trade.shape,
-      kitchen,
-    );
+  if (trade !== undefined) {
+    const sides = trade.sides.map((side) => side.times(centimetresIn(trade.unit)));
+    return bySides(sides, trade.shape === 'muffin' ? 'unknown' : trade.shape, false, kitchen);
+  }
   if (isMassUnit(unit)) return { pan: null, text: massText(capacity.times(gramsIn(unit)), kitchen), areaDrift: null };
   if (!isVolumeUnit(unit)) return null;
   const each = millilitresIn(unit, native.units);
@@ -120,6 +126,7 @@ function toUnit(cm: Exact, kitchen: Kitchen): Exact {
   return kitchen.writes.length === 'cm' ? cm.round() : cm.dividedBy('2.54').times(2).round().dividedBy(2);
 }
 
-function writeSides(sides: readonly Exact[], unit: string): string {
-  return `${sides.map((side) => side.toDecimalPlaces(1).toString()).join(' × ')} ${unit}`;
+function writeSides(sides: readonly Exact[], unit: string, longFirst: boolean): string {
+  const ordered = longFirst ? [...sides].reverse() : sides;
+  return `${ordered.map((side) => side.toDecimalPlaces(1).toString()).join(' × ')} ${unit}`;
 }

@@ -1,4 +1,11 @@
-import type { LengthReading, LineReading, OvenSetting, PanReading, TemperatureReading } from '../amount/reading.js';
+import type {
+  LengthReading,
+  LineReading,
+  OvenSetting,
+  PanReading,
+  Span,
+  TemperatureReading,
+} from '../amount/reading.js';
 import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
 
@@ -11,6 +18,8 @@ export interface Line {
   reading: LineReading;
   /** Larder entry, null where the words are not known. */
   food: Food | null;
+  /** The words that name the food: what another kitchen's name takes the place of. */
+  name: { text: string; span: Span } | null;
 }
 
 /** A block of lines written for one kitchen. */

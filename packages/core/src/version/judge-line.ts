@@ -48,8 +48,8 @@ export function amountSpan({ reading }: Line): Span {
 
 /** Even a line without an amount cannot be cooked where its food is not sold. */
 function soldAtAll(line: Line, food: Food | null, kitchen: Kitchen): PlacedProblem[] {
-  if (food === null || line.reading.food === null) return [];
-  const { text, span } = line.reading.food;
+  if (food === null || line.name === null) return [];
+  const { text, span } = line.name;
   const stated: Stated = { statements: [], pack: null, eggSize: null, approx: false };
   const weighed: Weighed = { grams: null, millilitres: null };
   const { problem } = judgeBuying({ stated, text, food, weighed, kitchen, tolerance: new Exact(0) });

@@ -59,6 +59,7 @@ interface Table {
 /** Tables of what the kitchen can measure for this food, first choice first. */
 export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   const { food, weighed, dimension, byWrapper } = need;
+  if (food !== null && isWeighedByShop(need, food, kitchen)) return counterTable(need, food, kitchen);
   const ways: Way[] = [];
   const smallVolume = weighed.millilitres?.lessThanOrEqualTo(mostSpooned(kitchen)) ?? false;
   const weighs = kitchen.scale !== null;
@@ -100,12 +101,20 @@ function wrapperTerm(value: Exact, unit: Term['unit'], kitchen: Kitchen): Term {
   return { low: value, high: null, unit };
 }
 
+/** A weight of a food that is only weighed off at the counter is bought as it will be used. */
+function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitchen): boolean {
+  const sold = soldIn(food, kitchen.id);
+  if (!sold?.loose || sold.singly || sold.packs.length > 0 || dimension === 'volume') return false;
+  return weighed.grams?.greaterThanOrEqualTo(counterStepGrams(kitchen)) ?? false;
+}
+
 /** What the shop weighs off, where a food is bought so and there is nothing at home to weigh it with. */
 function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   const sold = soldIn(food, kitchen.id);
   const grams = need.weighed.grams;
   if (sold === null || !sold.loose || grams === null) return [];
-  if (kitchen.scale !== null || need.dimension === 'volume') return [];
+  if (need.dimension === 'volume') return [];
+  if (kitchen.scale !== null && !isWeighedByShop(need, food, kitchen)) return [];
   const step = counterStepGrams(kitchen);
   const steps = Math.ceil(grams.dividedBy(step).toNumber()) + 1;
   const measures: Measure[] = [];

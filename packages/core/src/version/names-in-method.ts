@@ -13,7 +13,7 @@ export function inBrackets(parts: readonly VersionPart[], steps: readonly Versio
     ...part,
     lines: part.lines.map((line) => ({
       ...line,
-      edits: line.edits.map((edit) => bracketed(edit, line.line.reading.food, prose)),
+      edits: line.edits.map((edit) => bracketed(edit, line.line.name, prose)),
     })),
   }));
 }
@@ -23,9 +23,11 @@ function bracketed(edit: Edit, food: { text: string; span: { start: number } } |
   return says(prose, food.text) ? { ...edit, text: `${edit.text} (${food.text})` } : edit;
 }
 
-/** Whether the prose has the word, or the last word of a longer name (`the cilantro`, `the onions`). */
+/** Whether the prose has the word, not as the end of a longer one. */
 function says(prose: string, name: string): boolean {
   const folded = name.toLowerCase();
-  const at = prose.indexOf(folded);
-  return at > 0 && !/[\p{L}]/u.test(prose[at - 1] ?? ' ');
+  for (let at = prose.indexOf(folded); at >= 0; at = prose.indexOf(folded, at + 1)) {
+    if (!/\p{L}/u.test(prose[at - 1] ?? ' ')) return true;
+  }
+  return false;
 }

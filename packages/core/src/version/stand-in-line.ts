@@ -58,7 +58,7 @@ function partsFor(line: Line, native: Weighed, conversion: Conversion, foods: Fo
   const { kitchen, densities } = conversion;
   const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
   const { grams } = native;
-  if (sold === null || sold.sold || grams === null || line.reading.food === null) return [];
+  if (sold === null || sold.sold || grams === null || line.name === null) return [];
   const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
   return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
     const food = foods.get(id);
@@ -73,12 +73,12 @@ function partsFor(line: Line, native: Weighed, conversion: Conversion, foods: Fo
 /** `½ cup half-and-half` becomes `60 ml whole milk and 60 ml double cream`. */
 function inWords(line: Line, parts: readonly StandInPart[], kitchen: Kitchen): Edit[] {
   const [first, ...others] = parts;
-  if (first === undefined || line.reading.food === null) return [];
+  if (first === undefined || line.name === null) return [];
   const also = others.map(
     ({ food, stated }) => ` and ${writeStated(stated, kitchen)} ${nameIn(food, kitchen.id).many}`,
   );
   const name = `${nameIn(first.food, kitchen.id).many}${also.join('')}`;
-  return [...amountEdits(line.reading, writeStated(first.stated, kitchen)), { ...line.reading.food.span, text: name }];
+  return [...amountEdits(line.reading, writeStated(first.stated, kitchen)), { ...line.name.span, text: name }];
 }
 
 /** What it stands in for, and the allergens that it adds. */

@@ -88,7 +88,7 @@ function unitOf(reading: TemperatureReading, native: Kitchen): 'C' | 'F' {
 /** The size alone changes; the words around it (`9-inch round`) keep their place. */
 function panText(mention: Extract<Mention, { kind: 'pan' }>, native: Kitchen, kitchen: Kitchen): string | null {
   const choice = panFor(mention.reading, native, kitchen);
-  if (choice === null) return null;
+  if (choice?.text == null) return null;
   const { span } = mention.reading;
   return mention.text.slice(0, span.start) + choice.text + mention.text.slice(span.end);
 }

@@ -15,12 +15,21 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   const { size } = line.reading;
   const isEgg = line.food?.id === wholeEgg && stated.pack === null;
   const text = writeStated(isEgg && size !== null ? { ...stated, eggSize: null } : stated, kitchen);
-  const edits = sameStated(statedIn(line.reading), stated) ? [] : amountEdits(line.reading, text);
+  const edits = readsTheSame(line, stated) ? [] : amountEdits(line.reading, text);
   if (!isEgg || size === null) return edits;
   // The size word of an egg belongs to its country: a US large egg is a UK medium one.
   const named = stated.eggSize ?? usualSize(kitchen);
   const gap = named === '' && line.text[size.span.end] === ' ' ? 1 : 0;
   return [...edits, { start: size.span.start, end: size.span.end + gap, text: named }];
+}
+
+/** A further statement of the same amount (`1¼ tsp (3.5 g)`) is as true in the other kitchen, but cups differ by a twentieth. */
+function readsTheSame({ reading }: Line, stated: Stated): boolean {
+  const own = statedIn(reading);
+  if (own === null || sameStated(own, stated)) return own !== null;
+  return (
+    own.statements[0]?.[0]?.unit !== 'cup' && sameStated({ ...own, statements: own.statements.slice(0, 1) }, stated)
+  );
 }
 
 /** A size that is sold by the carton's weight has no word that stands before `eggs`. */
@@ -29,10 +38,10 @@ function usualSize({ eggs }: Kitchen): string {
 }
 
 /** The kitchen's own name of the food, where it has another. */
-export function nameInWords({ food, reading }: Line, kitchen: Kitchen): Edit[] {
-  if (food === null || reading.food === null) return [];
-  const name = translateName(food, reading.food.text, kitchen.id);
-  return name === null ? [] : [{ ...reading.food.span, text: name }];
+export function nameInWords({ food, name }: Line, kitchen: Kitchen): Edit[] {
+  if (food === null || name === null) return [];
+  const translated = translateName(food, name.text, kitchen.id);
+  return translated === null ? [] : [{ ...name.span, text: translated }];
 }
 
 /** Further quantities of the line's words, in the kitchen's units. */

@@ -1,4 +1,4 @@
-import { findFood, type Kitchen, type Line, type LineReading, readLine, type Span } from '@retare/core';
+import { findFood, findFoodOfLine, type Kitchen, type Line, type LineReading, readLine, type Span } from '@retare/core';
 import type { ListItem, Paragraph, PhrasingContent } from 'mdast';
 import type { TextDirective } from 'mdast-util-directive';
 import { visit } from 'unist-util-visit';
@@ -25,10 +25,11 @@ export function readLineItem(
     override === null
       ? readLine(words.text, { kitchen: kitchen.units })
       : overridden(words.text, override, paragraph, kitchen);
-  const of = override?.attributes?.of ?? reading.food?.text ?? '';
-  const food = of === '' ? null : findFood(of, context.foods, kitchen.id);
+  const named = findFoodOfLine(reading, context.foods, kitchen.id);
+  const of = override?.attributes?.of;
+  const food = of == null ? (named?.food ?? null) : findFood(of, context.foods, kitchen.id);
   return {
-    line: { key, text: words.text, reading: withoutAnnotated(reading, paragraph), food },
+    line: { key, text: words.text, reading: withoutAnnotated(reading, paragraph), food, name: named?.name ?? null },
     place: { item, paragraph, words },
   };
 }
