@@ -1,31 +1,37 @@
-import { checkFiles, summarise, summaryLine, textReport } from '@retare/check';
-import { loadSettings } from '@retare/larder';
+import { type CheckedPost, checkFiles, summarise, summaryLine } from '@retare/check';
+import type { LoadedSettings } from '@retare/larder';
 import type { AstroIntegrationLogger } from 'astro';
 import { globSync } from 'tinyglobby';
+import { findingLines } from './finding-lines.js';
+
+/** What is checked, and against what. */
+export interface CheckedSite {
+  /** Absolute path of the site's root. */
+  root: string;
+  /** Absolute paths of the posts. */
+  paths: readonly string[];
+  site: LoadedSettings;
+}
+
+/** Posts of a site, as absolute paths in order. */
+export function postsIn(root: string, globs: readonly string[]): string[] {
+  return globSync([...globs], { cwd: root, absolute: true }).sort();
+}
 
 /**
- * Checks a site's posts as they lie on disk and says what was found.
+ * Checks posts as they lie on disk and says what was found, every finding once and the sum last.
  *
- * @param posts Globs from the root; those of the settings where it is undefined.
- * @param onErrors `stop` throws when there are errors, `tell` only reports.
- * @throws {Error} So that the build ends with exit code 1 before any page is written.
+ * @returns The sum in a line, and whether there were errors.
  */
 export function checkSite(
-  root: string,
-  posts: readonly string[] | undefined,
-  logger: AstroIntegrationLogger,
-  onErrors: 'stop' | 'tell',
-): void {
+  { root, paths, site }: CheckedSite,
+  logger: Pick<AstroIntegrationLogger, 'info' | 'warn' | 'error'>,
+): { checked: CheckedPost[]; line: string; errors: number } {
   const started = performance.now();
-  const { settings, larder } = loadSettings(root);
-  const paths = globSync([...(posts ?? settings.posts)], { cwd: root, absolute: true }).sort();
-  const checked = checkFiles(paths, root, { settings, larder });
-  const summary = summarise(checked, settings.kitchens.length);
-  const report = textReport(checked, false);
+  const checked = checkFiles(paths, root, site);
+  const summary = summarise(checked, site.settings.kitchens.length);
+  const lines = findingLines(checked);
+  if (lines !== '') logger[summary.errors > 0 ? 'error' : 'warn'](`The check of amounts found:\n${lines}`);
   const line = `${summaryLine(summary)}, ${((performance.now() - started) / 1000).toFixed(1)} s`;
-  if (report !== '') (summary.errors > 0 ? logger.error : logger.warn).call(logger, `\n${report}\n`);
-  if (summary.errors === 0) logger.info(line);
-  else if (onErrors === 'tell') logger.error(line);
-  else
-    throw new Error(`${line}. No page was written: correct the errors above, or excuse them in the post with a reason`);
+  return { checked, line, errors: summary.errors };
 }

@@ -1,9 +1,12 @@
 import { fileURLToPath } from 'node:url';
-import { loadSettings, problemLine } from '@retare/larder';
-import type { AstroIntegration } from 'astro';
-import { checkSite } from './check-site.js';
+import type { CheckedPost } from '@retare/check';
+import { type LoadedSettings, loadSettings, problemLine } from '@retare/larder';
+import type { AstroIntegration, AstroIntegrationLogger } from 'astro';
+import { type CheckedSite, checkSite, postsIn } from './check-site.js';
 import { readerAssets } from './reader-assets.js';
-import { useProcessor } from './use-processor.js';
+import { recheckOnChange } from './recheck-on-change.js';
+import { stop } from './stop.js';
+import { isUnified, useProcessor } from './use-processor.js';
 import { version } from './version.js';
 
 /** What a site may say beside its `retare.yaml`. */
@@ -17,29 +20,64 @@ export interface RetareOptions {
  *
  * Settings come from `retare.yaml` at the site's root. The check reads the files itself on every build: Astro runs no Markdown plugin
  * on a post that it has in its cache.
+ *
+ * @throws {Error} From Astro's hooks, so that the command ends with exit code 1: where the settings have a problem, and on a build where
+ * the check finds an error.
  */
 export default function retare(options: RetareOptions = {}): AstroIntegration {
   let root = '';
+  let site: LoadedSettings;
+  let plainMarkdownOnly = false;
+  const globs = (): readonly string[] => options.posts ?? site.settings.posts;
+  const whole = () => ({ root, site, paths: postsIn(root, globs()) });
   return {
     name: '@retare/astro',
     hooks: {
-      'astro:config:setup': async ({ config, updateConfig, injectScript, addWatchFile }) => {
+      'astro:config:setup': ({ config, updateConfig, injectScript, addWatchFile }) => {
         root = fileURLToPath(config.root);
-        const site = loadSettings(root);
-        if (site.problems.length > 0) throw new Error(site.problems.map(problemLine).join('\n'));
         addWatchFile(new URL('retare.yaml', config.root));
+        site = loadSettings(root);
         if (site.settings.larder !== null) addWatchFile(new URL(site.settings.larder, config.root));
-        await useProcessor(config.markdown.processor, {
-          settings: site.settings,
-          ...(site.siteLarder === null ? {} : { larder: site.siteLarder }),
-          digest: `${version}-${site.digest}`,
+        if (site.problems.length > 0) throw stop(site.problems.map(problemLine).join('\n'));
+        const { processor } = config.markdown;
+        plainMarkdownOnly = !isUnified(processor);
+        updateConfig({
+          markdown: { processor: useProcessor(processor, pluginOptions(site)) },
+          vite: { plugins: [readerAssets(site.settings.kitchens)] },
         });
-        updateConfig({ vite: { plugins: [readerAssets(site.settings.kitchens)] } });
         injectScript('page-ssr', `import 'virtual:retare/reader.css';`);
         injectScript('page', `import 'remark-retare/reader.js';`);
       },
-      'astro:build:start': ({ logger }) => checkSite(root, options.posts, logger, 'stop'),
-      'astro:server:start': ({ logger }) => checkSite(root, options.posts, logger, 'tell'),
+      'astro:build:start': ({ logger }) => {
+        const { checked, line, errors } = checkSite(whole(), logger);
+        if (plainMarkdownOnly) refuseMdx(checked);
+        if (errors > 0)
+          throw stop(`${line}. No page was written: correct the errors above, or excuse them with a reason`);
+        logger.info(line);
+      },
+      'astro:server:setup': ({ server, logger }) => {
+        recheckOnChange(server.watcher, whole, (changed) => tell(changed, logger));
+      },
+      'astro:server:start': ({ logger }) => tell(whole(), logger),
     },
   };
+}
+
+function pluginOptions({ settings, siteLarder, digest }: LoadedSettings) {
+  return { settings, ...(siteLarder === null ? {} : { larder: siteLarder }), digest: `${version}-${digest}` };
+}
+
+/** A development server goes on: the author is at work on it. */
+function tell(checked: CheckedSite, logger: AstroIntegrationLogger): void {
+  const { line, errors } = checkSite(checked, logger);
+  logger[errors > 0 ? 'error' : 'info'](line);
+}
+
+/** A processor without remark plugins gives us no way into MDX: better no page than one with its annotations bare. */
+function refuseMdx(checked: readonly CheckedPost[]): void {
+  const post = checked.find(({ file, isRecipe }) => isRecipe && file.path.endsWith('.mdx'));
+  if (post === undefined) return;
+  throw stop(
+    `${post.file.path} is MDX, where this Markdown processor leaves the annotations as they are. Use \`unified()\` of @astrojs/markdown-remark in the site's \`markdown.processor\`, or make the post plain Markdown. No page was written`,
+  );
 }
