@@ -14,6 +14,7 @@ export function lengthFor(value: Exact, unit: LengthUnit, kitchen: Kitchen): Ter
     return { low: Exact.max(inches.dividedBy(step).round().times(step), step), high: null, unit: 'in' };
   }
   if (cm.lessThan('0.95')) return { low: Exact.max(cm.times(10).round(), 1), high: null, unit: 'mm' };
-  const step = new Exact(cm.lessThan(10) ? '0.5' : 1);
+  // Half an inch is 1.25 cm on a ruler; half a centimetre would bend it by a fifth.
+  const step = new Exact(cm.lessThan(2) ? '0.25' : cm.lessThan(10) ? '0.5' : 1);
   return { low: cm.dividedBy(step).round().times(step), high: null, unit: 'cm' };
 }

@@ -2,13 +2,16 @@ import { gramsIn } from '../amount/size.js';
 import type { Term } from '../amount/stated.js';
 import type { UnitId } from '../amount/unit.js';
 import { Exact } from '../exact.js';
+import type { Pack } from '../food/food.js';
 import type { Kitchen, Marks, MeasureSet, Way } from './kitchen.js';
 
 /** An amount that a kitchen's tools measure exactly. */
 export interface Measure {
-  way: Way | 'wrapper' | 'counter';
+  way: Way | 'wrapper' | 'counter' | 'pack';
   /** As it is written; two terms for a cup amount with added spoons. */
   terms: readonly Term[];
+  /** The pack that is counted, where whole packs are. */
+  pack?: Pack;
   /** What `size` counts. */
   base: 'g' | 'ml';
   size: Exact;

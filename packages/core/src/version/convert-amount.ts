@@ -8,7 +8,7 @@ import type { StatedDensities, Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { wholeEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { type Measure, nearestOf } from '../kitchen/measure.js';
+import { type Measure, measuresBy, nearestOf } from '../kitchen/measure.js';
 import { land, type Need, stateMeasure, tablesFor, unlanded } from './land.js';
 import { type WeighedAmount, weighingOf, weighReading, wholeEgg } from './weigh-line.js';
 import { nearestPacks, samePack, wholeLimit } from './whole-packs.js';
@@ -84,11 +84,18 @@ function inPacks(stated: Stated, weighed: WeighedAmount, food: Food | null, kitc
     if (packs?.drift.abs().lessThanOrEqualTo(wholeLimit)) {
       return packsStated(packs.count, packs.pack, stated.approx);
     }
-    return null;
+    return massOf(weighed.low, kitchen, stated.approx);
   }
   if (weighed.count === null || weighed.count.isZero() || stated.pack?.word === '') return null;
   const same = samePack(grams.dividedBy(weighed.count), sold);
   return same === null ? null : packsStated(weighed.count, same, stated.approx);
+}
+
+/** What no whole packs come near is stated by weight, with a finding: a volume of a drained food would be another amount. */
+function massOf(weighed: Weighed, kitchen: Kitchen, approx: boolean): Stated | null {
+  const grams = weighed.grams;
+  const onScale = grams === null ? null : nearestOf(measuresBy(kitchen, 'scale'), grams);
+  return onScale === null ? unlanded(weighed, kitchen) : stateMeasure(onScale.measure, approx);
 }
 
 function packsStated(count: Exact, pack: { size: Exact; unit: Term['unit']; word: string }, approx: boolean): Stated {

@@ -63,14 +63,25 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   const ways: Way[] = [];
   const smallVolume = weighed.millilitres?.lessThanOrEqualTo(mostSpooned(kitchen)) ?? false;
   const weighs = kitchen.scale !== null;
-  if (smallVolume && !(byWrapper && weighs) && !(dimension === 'mass' && weighs)) ways.push('spoon');
+  if (smallVolume && !(byWrapper && weighs && isMoreThanDab(weighed)) && !(dimension === 'mass' && weighs)) ways.push('spoon');
   const pours = food?.pours ?? dimension === 'volume';
   ways.push(...(pours ? kitchen.measures.pours : kitchen.measures.dry).filter((way) => way !== 'spoon'));
   if (dimension === 'mass' && weighs && !ways.includes('scale')) ways.push('scale');
   // Too little for the scale: the smallest spoons are still there.
-  if (smallVolume && !ways.includes('spoon')) ways.push('spoon');
+  if (smallVolume && !ways.includes('spoon') && isBelowScale(weighed, kitchen)) ways.push('spoon');
   const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresBy(kitchen, way) }));
-  return food === null ? tables : [...wrapperTable(food, kitchen), ...tables, ...counterTable(need, food, kitchen)];
+  if (food === null) return tables;
+  return [...wrapperTable(food, kitchen), ...tables, ...counterTable(need, food, kitchen), ...packTable(need, food, kitchen)];
+}
+
+/** A spoonful of butter for the pan is not weighed anywhere. */
+function isMoreThanDab({ grams }: Weighed): boolean {
+  return grams === null || grams.greaterThanOrEqualTo(20);
+}
+
+function isBelowScale({ grams }: Weighed, kitchen: Kitchen): boolean {
+  const least = measuresBy(kitchen, 'scale')[0]?.size;
+  return grams === null || least === undefined || grams.lessThan(least);
 }
 
 function mostSpooned(kitchen: Kitchen): Exact {
@@ -126,9 +137,23 @@ function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   return [{ base: 'g', measures }];
 }
 
+/** Whole packs, where there is nothing at home to weigh with: the shop has weighed them. */
+function packTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
+  const grams = need.weighed.grams;
+  if (kitchen.scale !== null || need.dimension === 'volume' || grams === null) return [];
+  const measures = (soldIn(food, kitchen.id)?.packs ?? []).flatMap((pack): Measure[] => {
+    const count = grams.dividedBy(pack.grams).round();
+    if (count.isZero() || count.greaterThan(6)) return [];
+    const terms: Term[] = [{ low: count, high: null, unit: 'count' }];
+    return [{ way: 'pack', terms, pack, base: 'g', ...sized(pack.grams.times(count)), awkwardness: 0 }];
+  });
+  return [{ base: 'g', measures: measures.sort((a, b) => a.near - b.near) }];
+}
+
 /** A landed measure as an amount. */
 export function stateMeasure(measure: Measure, approx: boolean): Stated {
-  return { statements: [[...measure.terms]], pack: null, eggSize: null, approx };
+  const pack = measure.pack == null ? null : { size: measure.pack.size, unit: measure.pack.unit, word: measure.pack.word };
+  return { statements: [[...measure.terms]], pack, eggSize: null, approx };
 }
 
 /** The weight or volume of a kitchen that no tool measures, written in its own units to the nearest whole or quarter: shown, and a finding. */

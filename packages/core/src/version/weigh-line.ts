@@ -75,11 +75,22 @@ function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stat
       ? { grams: null, millilitres: null }
       : fromGrams(value.times(size.edibleGrams), food, scales(weighing));
   }
+  const marked = food === null ? null : byWrapper(value, unit, food, kitchen);
+  if (marked !== null) return fromGrams(marked, food, scales(weighing));
   const pieceSize = `${weighing.sizeWord} ${weighing.prep}`;
   return weigh(value, unit, food, {
     ...scales(weighing),
     prep: dimensionOf(unit) === 'count' ? pieceSize : weighing.prep,
   });
+}
+
+/** Tablespoons of a block that is marked in tablespoons are cut, not spooned; a cup is sixteen of them. */
+function byWrapper(value: Exact, unit: string, food: Food, kitchen: Kitchen): Exact | null {
+  const marks = soldIn(food, kitchen.id)?.packs.find((pack) => pack.marks !== null)?.marks;
+  if (marks == null || kitchen.scale !== null) return null;
+  const each = marks.grams.dividedBy(marks.size);
+  if (unit === marks.unit) return value.times(each);
+  return unit === 'cup' && marks.unit === 'tbsp' ? value.times(16).times(each) : null;
 }
 
 function scales({ kitchen, prep, densities }: Weighing): Parameters<typeof weigh>[3] {

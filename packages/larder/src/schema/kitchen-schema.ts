@@ -61,6 +61,7 @@ const safe = z.strictObject({
 
 const safeTable = z.strictObject({
   poultry: safe,
+  'poultry-pieces': safe,
   'ground-poultry': safe,
   'ground-meat': safe,
   'whole-meat': safe,

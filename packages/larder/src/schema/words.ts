@@ -66,6 +66,7 @@ export const ways = ['spoon', 'cup', 'jug', 'scale'] as const satisfies readonly
 /** Classes of food for which authorities publish a core temperature. */
 export const safeClasses = [
   'poultry',
+  'poultry-pieces',
   'ground-poultry',
   'ground-meat',
   'whole-meat',
