@@ -7,6 +7,7 @@ export default defineConfig({
     // Whole site builds and a browser share two cores.
     testTimeout: 120_000,
     hookTimeout: 240_000,
-    env: { ASTRO_TELEMETRY_DISABLED: '1' },
+    // One number for all workers of a run: what is built once is shared by it.
+    env: { ASTRO_TELEMETRY_DISABLED: '1', RETARE_TEST_RUN: `${process.pid}-${Date.now()}` },
   },
 });

@@ -15,7 +15,10 @@ export function findingLines(checked: readonly CheckedPost[]): string {
   return [...(warnings ?? []), ...(errors ?? [])].map(({ path, message }) => finding(path, message)).join('\n');
 }
 
-function finding(path: string, { line, column, fatal, ruleId, reason }: Message): string {
+function finding(path: string, message: Message): string {
+  const { line, column, fatal, ruleId = '', reason } = message;
+  const { kitchen } = message as { kitchen?: string | null };
   const place = line === undefined ? path : `${path}:${line}:${column ?? 1}`;
-  return `${place} ${fatal === true ? 'error' : 'warning'} ${ruleId ?? ''}\n  ${reason}`;
+  const where = kitchen == null ? '' : ` (${kitchen})`;
+  return `${place} ${fatal === true ? 'error' : 'warning'} ${ruleId}${where}\n  ${reason}`;
 }

@@ -43,7 +43,7 @@ export default function retare(options: RetareOptions = {}): AstroIntegration {
         plainMarkdownOnly = !isUnified(processor);
         updateConfig({
           markdown: { processor: useProcessor(processor, pluginOptions(site)) },
-          vite: { plugins: [readerAssets(site.settings.kitchens)] },
+          vite: { plugins: [readerAssets([...site.larder.kitchens.keys()])] },
         });
         injectScript('page-ssr', `import 'virtual:retare/reader.css';`);
         injectScript('page', `import 'remark-retare/reader.js';`);

@@ -11,7 +11,11 @@ const name = 'virtual:retare/reader.css';
 // The ending tells Vite that it is a stylesheet.
 const resolved = '\0virtual:retare/reader.css';
 
-/** The reader's stylesheet for the kitchens that this site serves, and the script in a file of its own so that a strict policy lets it run. */
+/**
+ * The reader's stylesheet, as a module of the site's bundle.
+ *
+ * @param kitchens Ids of all kitchens that a page may show: a post's native kitchen need not be one that the site serves.
+ */
 export function readerAssets(kitchens: readonly string[]): VitePlugin {
   return {
     name: 'retare-reader-assets',

@@ -34,6 +34,14 @@ const choose = (kitchen) => {
   }
 };
 
+/** A reader who chooses again has left the link's kitchen behind: the address must not bring it back. */
+const forgetLink = () => {
+  const url = new URL(location.href);
+  if (!url.searchParams.has('kitchen')) return;
+  url.searchParams.delete('kitchen');
+  history.replaceState(history.state, '', url);
+};
+
 class RetareKitchens extends HTMLElement {
   connectedCallback() {
     const select = this.querySelector('select');
@@ -45,6 +53,7 @@ class RetareKitchens extends HTMLElement {
     select.addEventListener('change', () => {
       remember(select.value);
       choose(select.value);
+      forgetLink();
     });
   }
 }

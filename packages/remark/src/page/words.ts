@@ -9,7 +9,7 @@ export const pageWords = {
 
 /** How finished a version is, in plain words; null for the native one. */
 export function standingWords({ standing, cooked, kitchen }: Version): string | null {
-  const where = `a ${kitchen.adjective} kitchen`;
+  const where = `${/^[AEIO]/.test(kitchen.adjective) ? 'an' : 'a'} ${kitchen.adjective} kitchen`;
   switch (standing) {
     case 'native':
       return null;
