@@ -26,14 +26,24 @@ export function eggSizeNamed(kitchen: Kitchen, words: string): EggSize | null {
  * @returns Null where no whole number of any size is near enough.
  */
 export function wholeEggs(kitchen: Kitchen, grams: Exact, limit: Exact): Eggs | null {
-  const bySize = kitchen.eggs.sizes.map((size) => nearestCount(size, grams));
-  const usual = bySize.find((eggs) => eggs.size.name === kitchen.eggs.usual);
-  if (usual?.drift.abs().lessThanOrEqualTo(limit)) return usual;
-  const best = bySize.reduce<Eggs | null>(
-    (least, eggs) => (least === null || eggs.drift.abs().lessThan(least.drift.abs()) ? eggs : least),
-    null,
-  );
-  return best?.drift.abs().lessThanOrEqualTo(limit) ? best : null;
+  return wholeEggsFor(kitchen, [grams], limit)?.[0] ?? null;
+}
+
+/**
+ * Whole eggs for both ends of a range, of one size: nobody buys two sizes for `4–5 eggs`.
+ *
+ * @param needs Edible weights.
+ * @param limit Largest drift of any of them, as a fraction.
+ * @returns One entry a need; null where no size is near enough to all of them.
+ */
+export function wholeEggsFor(kitchen: Kitchen, needs: readonly Exact[], limit: Exact): Eggs[] | null {
+  const bySize = kitchen.eggs.sizes.map((size) => {
+    const eggs = needs.map((grams) => nearestCount(size, grams));
+    return { size, eggs, worst: Exact.max(0, ...eggs.map(({ drift }) => drift.abs())) };
+  });
+  const near = bySize.filter(({ worst }) => worst.lessThanOrEqualTo(limit));
+  const usual = near.find(({ size }) => size.name === kitchen.eggs.usual);
+  return (usual ?? near.sort((a, b) => a.worst.comparedTo(b.worst))[0])?.eggs ?? null;
 }
 
 function nearestCount(size: EggSize, grams: Exact): Eggs {

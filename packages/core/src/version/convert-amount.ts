@@ -3,15 +3,16 @@ import { dimensionOf } from '../amount/size.js';
 import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
-import type { Food } from '../food/food.js';
+import type { Food, Sold } from '../food/food.js';
 import type { StatedDensities, Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
-import { wholeEggs } from '../kitchen/egg.js';
+import { wholeEggsFor } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { type Measure, measuresBy, nearestOf } from '../kitchen/measure.js';
-import { land, type Need, stateMeasure, tablesFor, unlanded } from './land.js';
+import { measuresBy, nearestOf } from '../kitchen/measure.js';
+import { land, type Need, stateMeasure, unlanded } from './land.js';
+import { landRange, stateRange } from './land-range.js';
 import { type WeighedAmount, weighingOf, weighReading, wholeEgg } from './weigh-line.js';
-import { nearestPacks, samePack, wholeLimit } from './whole-packs.js';
+import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
 
 /** Whose amount goes where. */
 export interface Conversion {
@@ -41,13 +42,19 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
  * A weight of a food that takes another's place, as the kitchen measures it.
  *
  * @param reading The line whose amount it replaces: the same kind of unit is kept.
+ * @param ends What is needed of the food: `high` is null where no range is.
  */
-export function convertWeighed(reading: LineReading, weighed: Weighed, food: Food, conversion: Conversion): Stated {
+export function convertWeighed(
+  reading: LineReading,
+  ends: { low: Weighed; high: Weighed | null },
+  food: Food,
+  conversion: Conversion,
+): Stated {
   const written = statedIn(reading);
   const unit = written?.statements[0]?.[0]?.unit ?? 'g';
   const stated: Stated = { statements: [], pack: null, eggSize: null, approx: written?.approx ?? false };
   const dimension = written?.pack == null ? dimensionOf(unit) : 'mass';
-  const amount: WeighedAmount = { low: weighed, high: null, dimension, drainedGrams: null, pack: null, count: null };
+  const amount: WeighedAmount = { ...ends, dimension, drainedGrams: null, pack: null, count: null };
   return inPacks(stated, amount, food, conversion.kitchen) ?? byMeasure(stated, amount, food, conversion);
 }
 
@@ -60,47 +67,71 @@ function isCounted(stated: Stated, food: Food | null): boolean {
 }
 
 function convertEggs(stated: Stated, weighed: WeighedAmount, kitchen: Kitchen): Stated {
-  const grams = weighed.low.grams;
-  const eggs = grams === null ? null : wholeEggs(kitchen, grams, wholeLimit);
-  const high = weighed.high?.grams == null ? null : wholeEggs(kitchen, weighed.high.grams, wholeLimit);
-  if (eggs === null) return { ...(unlanded(weighed.low, kitchen) ?? stated), approx: stated.approx };
+  const needs = endsOf(weighed).flatMap(({ grams }) => grams ?? []);
+  const [eggs, more] = wholeEggsFor(kitchen, needs, wholeLimit) ?? [];
+  if (eggs === undefined) return { ...(unlanded(weighed.low, kitchen) ?? stated), approx: stated.approx };
   const usual = eggs.size.name === kitchen.eggs.usual;
-  const ends = high?.count.greaterThan(eggs.count) ? high.count : null;
   return {
-    statements: [[{ low: eggs.count, high: ends, unit: 'count' }]],
+    statements: [[rangeOf(eggs.count, more?.count ?? null)]],
     pack: null,
     eggSize: usual ? null : eggs.size.name,
     approx: stated.approx,
   };
 }
 
+/** One end, or both of a range. */
+function endsOf({ low, high }: WeighedAmount): Weighed[] {
+  return high === null ? [low] : [low, high];
+}
+
+function rangeOf(low: Exact, high: Exact | null): Term {
+  return { low, high: high?.greaterThan(low) ? high : null, unit: 'count' };
+}
+
 /** Whole packs of a use-whole food, or the same pack where the shops sell an equal one. */
 function inPacks(stated: Stated, weighed: WeighedAmount, food: Food | null, kitchen: Kitchen): Stated | null {
   const sold = food === null ? null : soldIn(food, kitchen.id);
   const grams = weighed.low.grams;
-  if (sold === null || grams === null || weighed.high !== null) return null;
-  if (isUseWhole(sold)) {
-    const packs = nearestPacks(grams, weighed.drainedGrams, sold);
-    if (packs?.drift.abs().lessThanOrEqualTo(wholeLimit)) {
-      return packsStated(packs.count, packs.pack, stated.approx);
-    }
-    return massOf(weighed.low, kitchen, stated.approx);
-  }
+  if (sold === null || grams === null) return null;
+  if (isUseWhole(sold)) return inWholePacks(stated, weighed, sold) ?? massOf(weighed, kitchen, stated.approx);
   if (weighed.count === null || weighed.count.isZero() || stated.pack?.word === '') return null;
   const same = samePack(grams.dividedBy(weighed.count), sold);
-  return same === null ? null : packsStated(weighed.count, same, stated.approx);
+  if (same === null) return null;
+  return packsStated(rangeOf(weighed.count, stated.statements[0]?.[0]?.high ?? null), same, stated.approx);
+}
+
+function inWholePacks(stated: Stated, weighed: WeighedAmount, sold: Sold): Stated | null {
+  const { low, drainedGrams } = weighed;
+  const needs = endsOf(weighed).flatMap(({ grams }): PackNeed[] => {
+    if (grams === null || low.grams === null) return [];
+    return [{ grams, drainedGrams: drainedGrams?.times(grams).dividedBy(low.grams) ?? null }];
+  });
+  const packs = packsForEnds(needs, sold);
+  const [first, more] = packs ?? [];
+  if (first === undefined || packs?.some(({ drift }) => drift.abs().greaterThan(wholeLimit))) return null;
+  return packsStated(rangeOf(first.count, more?.count ?? null), first.pack, stated.approx);
 }
 
 /** What no whole packs come near is stated by weight, with a finding: a volume of a drained food would be another amount. */
-function massOf(weighed: Weighed, kitchen: Kitchen, approx: boolean): Stated | null {
-  const grams = weighed.grams;
-  const onScale = grams === null ? null : nearestOf(measuresBy(kitchen, 'scale'), grams);
-  return onScale === null ? unlanded(weighed, kitchen) : stateMeasure(onScale.measure, approx);
+function massOf(weighed: WeighedAmount, kitchen: Kitchen, approx: boolean): Stated | null {
+  const ends = endsOf(weighed).map(({ grams }) =>
+    grams === null ? null : nearestOf(measuresBy(kitchen, 'scale'), grams),
+  );
+  const [low, high] = ends;
+  if (low == null) return unlandedEnds(weighed, kitchen);
+  return high == null ? stateMeasure(low.measure, approx) : stateRange(low.measure, high.measure, approx);
 }
 
-function packsStated(count: Exact, pack: { size: Exact; unit: Term['unit']; word: string }, approx: boolean): Stated {
+function unlandedEnds({ low, high }: WeighedAmount, kitchen: Kitchen): Stated | null {
+  const stated = unlanded(low, kitchen);
+  const [from, to] = [stated, high === null ? null : unlanded(high, kitchen)].map((end) => end?.statements[0]?.[0]);
+  if (stated === null || from === undefined || to === undefined || !to.low.greaterThan(from.low)) return stated;
+  return { ...stated, statements: [[{ ...from, high: to.low }]] };
+}
+
+function packsStated(counted: Term, pack: { size: Exact; unit: Term['unit']; word: string }, approx: boolean): Stated {
   return {
-    statements: [[{ low: count, high: null, unit: 'count' }]],
+    statements: [[counted]],
     pack: { size: pack.size, unit: pack.unit, word: pack.word },
     eggSize: null,
     approx,
@@ -115,8 +146,9 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper };
   const landed = land(need, kitchen);
   if (landed === null) return unlanded(weighed.low, kitchen) ?? unweighed(stated);
-  if (weighed.high === null) return stateMeasure(landed.measure, stated.approx);
-  return bothEnds(weighed, landed.measure, need, kitchen, stated.approx) ?? stateMeasure(landed.measure, stated.approx);
+  const range = weighed.high === null ? null : landRange(weighed.low, weighed.high, need, kitchen);
+  if (range === null) return stateMeasure(landed.measure, stated.approx);
+  return stateRange(range.low, range.high, stated.approx);
 }
 
 /** Packs and pieces are weighed, unless what is in them pours. */
@@ -136,21 +168,4 @@ function middle({ low, high }: WeighedAmount): Weighed {
   const mean = (a: Exact | null, b: Exact | null): Exact | null =>
     a === null || b === null ? null : a.times(b).sqrt();
   return { grams: mean(low.grams, high.grams), millilitres: mean(low.millilitres, high.millilitres) };
-}
-
-/** Both ends of a range on the same tool. */
-function bothEnds(weighed: WeighedAmount, near: Measure, need: Need, kitchen: Kitchen, approx: boolean): Stated | null {
-  const unit = near.terms[0]?.unit;
-  const table = tablesFor(need, kitchen).find(({ measures }) => measures.some((measure) => measure.way === near.way));
-  if (table === undefined || weighed.high === null) return null;
-  const ends = [weighed.low, weighed.high].map((end) => {
-    const size = table.base === 'g' ? end.grams : end.millilitres;
-    const plain = table.measures.filter(({ terms }) => terms.length === 1 && terms[0]?.unit === unit);
-    return size === null ? null : nearestOf(plain, size);
-  });
-  const low = ends[0]?.measure.terms[0];
-  const high = ends[1]?.measure.terms[0];
-  if (low === undefined || high === undefined) return null;
-  const top = high.low.greaterThan(low.low) ? high.low : null;
-  return { statements: [[{ low: low.low, high: top, unit: low.unit }]], pack: null, eggSize: null, approx };
 }

@@ -20,8 +20,9 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const { food, reading } = line;
   if (food?.role === 'cure') return { ...writtenLine(line, native, densities, tolerance), bought: null };
   const weighing = weighingOf(reading, food, native, densities);
-  const weighed = weighReading(reading, weighing)?.low ?? unweighed;
-  const standIn = standInLine(line, weighed, conversion, tolerance, foods);
+  const amount = weighReading(reading, weighing);
+  const weighed = amount?.low ?? unweighed;
+  const standIn = standInLine(line, amount, conversion, tolerance, foods);
   if (standIn !== null) return standIn;
   const stated = convertAmount(reading, food, conversion);
   const chosen = weighStated(stated, { ...weighing, kitchen, sizeWord: '' })?.low ?? unweighed;

@@ -44,7 +44,7 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
 }
 
 /** What one landing costs: its error first, then how awkward it is to measure. */
-function costOf({ measure, error }: Landed, need: Need): number {
+export function costOf({ measure, error }: Landed, need: Need): number {
   const sameKind = (measure.base === 'ml') === (need.dimension === 'volume');
   return (
     Math.abs(Math.log1p(error.toNumber())) + awkwardnessCost * measure.awkwardness + (sameKind ? 0 : otherKindCost)

@@ -13,7 +13,7 @@ import { type Conversion, convertWeighed } from './convert-amount.js';
 import { amountEdits } from './edit.js';
 import { judgeLine } from './judge-line.js';
 import type { Edit, LineNote, VersionLine } from './version.js';
-import { weighStated } from './weigh-line.js';
+import { type WeighedAmount, weighStated } from './weigh-line.js';
 import { furtherInWords } from './words-in-line.js';
 
 /** One food of a stand-in with its amount. */
@@ -30,22 +30,22 @@ interface StandInPart {
  */
 export function standInLine(
   line: Line,
-  native: Weighed,
+  amount: WeighedAmount | null,
   conversion: Conversion,
   tolerance: Exact,
   foods: Foods,
 ): VersionLine | null {
   const { kitchen } = conversion;
-  const parts = partsFor(line, native, conversion, foods);
+  const parts = amount === null ? [] : partsFor(line, amount, conversion, foods);
   const first = parts[0];
-  if (first === undefined || line.food === null) return null;
+  if (first === undefined || amount === null || line.food === null) return null;
   const judged = parts.map((part) => judgeLine(line, part, kitchen, tolerance));
   return {
     line,
     food: first.food,
     edits: [...inWords(line, parts, kitchen), ...furtherInWords(line, conversion)],
     stated: first.stated,
-    native,
+    native: amount.low,
     chosen: first.weighed,
     drift: null,
     bought: judged[0]?.bought ?? null,
@@ -54,19 +54,22 @@ export function standInLine(
   };
 }
 
-function partsFor(line: Line, native: Weighed, conversion: Conversion, foods: Foods): StandInPart[] {
+function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversion, foods: Foods): StandInPart[] {
   const { kitchen, densities } = conversion;
   const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
-  const { grams } = native;
-  if (sold === null || sold.sold || grams === null || line.name === null) return [];
+  if (sold === null || sold.sold || low.grams === null || line.name === null) return [];
   const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
   return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
     const food = foods.get(id);
     if (food === undefined) return [];
     const weighing = { food, kitchen, prep: '', sizeWord: '', densities };
-    const needed = fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: densities });
-    const stated = convertWeighed(line.reading, needed, food, conversion);
-    return [{ food, stated, weighed: weighStated(stated, weighing)?.low ?? needed }];
+    const shareOf = ({ grams }: Weighed): Weighed =>
+      grams === null
+        ? { grams, millilitres: null }
+        : fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: densities });
+    const ends = { low: shareOf(low), high: high === null ? null : shareOf(high) };
+    const stated = convertWeighed(line.reading, ends, food, conversion);
+    return [{ food, stated, weighed: weighStated(stated, weighing)?.low ?? ends.low }];
   });
 }
 

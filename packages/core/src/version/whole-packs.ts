@@ -35,6 +35,32 @@ export function nearestPacks(grams: Exact, drainedGrams: Exact | null, sold: Sol
   return best;
 }
 
+/** What is needed of a use-whole food: one end of a range, or all there is. */
+export interface PackNeed {
+  grams: Exact;
+  drainedGrams: Exact | null;
+}
+
+/**
+ * Whole packs of one size for both ends of a range: nobody buys two sizes for `1–2 tins`.
+ *
+ * @returns One entry a need, of the size whose larger drift is least; null where no pack is used whole.
+ */
+export function packsForEnds(needs: readonly PackNeed[], sold: Sold): WholePacks[] | null {
+  const bySize = sold.packs.map((pack) =>
+    needs.flatMap(({ grams, drainedGrams }) => nearestPacks(grams, drainedGrams, { ...sold, packs: [pack] }) ?? []),
+  );
+  const worst = (packs: readonly WholePacks[]): WholePacks | null =>
+    packs.reduce<WholePacks | null>((far, each) => (far === null || closer(far, each) ? each : far), null);
+  let best: WholePacks[] | null = null;
+  for (const packs of bySize) {
+    const own = worst(packs);
+    const least = best === null ? null : worst(best);
+    if (own !== null && (least === null || closer(own, least))) best = packs;
+  }
+  return best;
+}
+
 /** Less drift first, then fewer packs. Drifts within a thousandth are the same to a cook. */
 function closer(one: WholePacks, other: WholePacks): boolean {
   const difference = one.drift.abs().minus(other.drift.abs());

@@ -1,3 +1,4 @@
+import type { Span } from '../amount/reading.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import { translateName } from '../food/name.js';
@@ -12,15 +13,36 @@ import { wholeEgg } from './weigh-line.js';
 /** What to replace in a line's words so that it states another amount. */
 export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitchen): Edit[] {
   if (stated === null || line.reading.amounts.length === 0) return [];
-  const { size } = line.reading;
   const isEgg = line.food?.id === wholeEgg && stated.pack === null;
-  const text = writeStated(isEgg && size !== null ? { ...stated, eggSize: null } : stated, kitchen);
-  const edits = readsTheSame(line, stated) ? [] : amountEdits(line.reading, text);
-  if (!isEgg || size === null) return edits;
-  // The size word of an egg belongs to its country: a US large egg is a UK medium one.
-  const named = stated.eggSize ?? usualSize(kitchen);
-  const gap = named === '' && line.text[size.span.end] === ' ' ? 1 : 0;
-  return [...edits, { start: size.span.start, end: size.span.end + gap, text: named }];
+  const { size } = line.reading;
+  const spoken = isEgg && (size !== null || isCarton(stated.eggSize)) ? { ...stated, eggSize: null } : stated;
+  const edits = readsTheSame(line, stated) ? [] : amountEdits(line.reading, writeStated(spoken, kitchen));
+  return isEgg ? [...edits, ...eggSizeInWords(line, stated.eggSize, kitchen)] : edits;
+}
+
+/** The size word of an egg belongs to its country: a US large egg is a UK medium one. */
+function eggSizeInWords({ text, reading, name }: Line, eggSize: string | null, { eggs }: Kitchen): Edit[] {
+  const named = eggSize ?? eggs.usual;
+  const { size } = reading;
+  const isBehind = size !== null && name !== null && size.span.start >= name.span.end;
+  if (size !== null && (!isCarton(named) || (isBehind && eggSize !== null))) return [{ ...size.span, text: named }];
+  const gone = size === null ? [] : [{ ...withBrackets(text, size.span), text: '' }];
+  // The usual carton goes without saying.
+  if (eggSize === null || !isCarton(eggSize) || name === null) return gone;
+  return [...gone, { start: name.span.end, end: name.span.end, text: ` (${eggSize})` }];
+}
+
+/** A word to be taken away with what joined it: `eggs (large)`, `eggs, large`, `large eggs`. */
+function withBrackets(text: string, { start, end }: Span): Span {
+  if (text[start - 1] === '(' && text[end] === ')')
+    return { start: start - (text[start - 2] === ' ' ? 2 : 1), end: end + 1 };
+  if (text.slice(start - 2, start) === ', ' && /^(?:,|$)/.test(text.slice(end))) return { start: start - 2, end };
+  return { start, end: text[end] === ' ' ? end + 1 : end };
+}
+
+/** A size that is sold by the carton's weight has no word that stands before `eggs`. */
+function isCarton(size: string | null): boolean {
+  return size !== null && /\d/.test(size);
 }
 
 /** A further statement of the same amount (`1¼ tsp (3.5 g)`) is as true in the other kitchen, but cups differ by a twentieth. */
@@ -30,11 +52,6 @@ function readsTheSame({ reading }: Line, stated: Stated): boolean {
   return (
     own.statements[0]?.[0]?.unit !== 'cup' && sameStated({ ...own, statements: own.statements.slice(0, 1) }, stated)
   );
-}
-
-/** A size that is sold by the carton's weight has no word that stands before `eggs`. */
-function usualSize({ eggs }: Kitchen): string {
-  return /\d/.test(eggs.usual) ? '' : eggs.usual;
 }
 
 /** The kitchen's own name of the food, where it has another. */
