@@ -19,10 +19,11 @@ export { type Stated, statedIn, stateOne, type Term } from './amount/stated.js';
 export type * from './amount/unit.js';
 export { plural, writeNumber, writeStated, writeStatement, writeTerm } from './amount/write.js';
 export { Exact } from './exact.js';
-export { type Foods, type FoundFood, findFood, findFoodIn } from './food/find.js';
+export { type FoundFood, findFood, findFoodIn } from './food/find.js';
 export { findFoodOfLine, type NamedFood } from './food/find-in-line.js';
 export type * from './food/food.js';
 export { nameIn, translateName } from './food/name.js';
+export { type Foods, indexNames, type NameIndex, useNameIndex } from './food/name-index.js';
 export { densityOf, type Scales, type StatedDensities, type Weighed, weigh } from './food/weigh.js';
 export { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from './kitchen/buy.js';
 export { type Eggs, eggSizeNamed, wholeEggs } from './kitchen/egg.js';
@@ -49,3 +50,14 @@ export type * from './version/problem.js';
 export { listed } from './version/shares.js';
 export { densitiesStatedIn } from './version/stated-densities.js';
 export type * from './version/version.js';
+export { type Infeasible, type Obstacle } from './reauthor/infeasible.js';
+export {
+  isRefusal,
+  type PanReport,
+  type RatioReport,
+  type Reauthored,
+  type ReauthorOptions,
+  reauthor,
+  type Refusal,
+} from './reauthor/reauthor.js';
+export { defaultWeights, type RatioLimits, type Weights } from './reauthor/weights.js';

@@ -40,29 +40,53 @@ export function buy(grams: Exact, sold: Sold, stepGrams: Exact): Bought | null {
     return { packs: [], looseGrams, leftoverGrams: looseGrams.minus(grams) };
   }
   if (sold.packs.length === 0) return null;
-  const { packs, total } = leastLeft(grams.toNumber(), sold.packs);
+  const { counts, sorted } = leastLeft(grams.toNumber(), sold.packs);
+  const packs = sorted.flatMap(({ pack }, index) => (counts[index] ? [{ count: counts[index], pack }] : []));
+  const total = packs.reduce((sum, { count, pack }) => sum.plus(pack.grams.times(count)), new Exact(0));
   return { packs, looseGrams: null, leftoverGrams: Exact.max(total.minus(grams), 0) };
+}
+
+/** What the packs with the least left over come to for a need, and what is left, in grams as floats: for a search. */
+export function leastLeftGrams(grams: number, sizes: readonly Pack[]): { bought: number; left: number } {
+  const { counts, sorted } = leastLeft(grams, sizes);
+  const bought = sorted.reduce((sum, { near }, index) => sum + near * (counts[index] ?? 0), 0);
+  return { bought, left: Math.max(bought - grams, 0) };
 }
 
 /** Packs within 3 % of a need count as equal to it. */
 const equalWithin = 0.03;
 
-/** Exhaustive over the counts of at most a few sizes: no shop shelf has many. */
-function leastLeft(need: number, sizes: readonly Pack[]): { packs: Bought['packs']; total: Exact } {
-  const sorted = [...sizes].sort((a, b) => b.grams.comparedTo(a.grams));
-  const grams = sorted.map((pack) => pack.grams.toNumber());
-  let best: { counts: number[]; left: number; packs: number } | null = null;
+interface Shelf {
+  pack: Pack;
+  near: number;
+}
+
+const shelves = new WeakMap<readonly Pack[], Shelf[]>();
+
+/** A shop's packs, largest first. */
+function shelfOf(sizes: readonly Pack[]): Shelf[] {
+  let shelf = shelves.get(sizes);
+  if (shelf === undefined) {
+    shelf = sizes.map((pack) => ({ pack, near: pack.grams.toNumber() })).sort((a, b) => b.near - a.near);
+    shelves.set(sizes, shelf);
+  }
+  return shelf;
+}
+
+/** How many of each size to buy. Exhaustive over the counts of at most a few sizes: no shop shelf has many. */
+function leastLeft(need: number, sizes: readonly Pack[]): { counts: number[]; sorted: Shelf[] } {
+  const sorted = shelfOf(sizes);
+  let best = { counts: sorted.map(() => 0), left: Number.POSITIVE_INFINITY, packs: Number.POSITIVE_INFINITY };
   const counts = sorted.map(() => 0);
   const enough = need * (1 - equalWithin);
   const search = (index: number, total: number, packs: number): void => {
     if (total >= enough) {
       const left = Math.max(0, total - need);
-      if (best === null || left < best.left - 1e-9 || (Math.abs(left - best.left) <= 1e-9 && packs < best.packs)) {
-        best = { counts: [...counts], left, packs };
-      }
+      const same = Math.abs(left - best.left) <= 1e-9;
+      if (left < best.left - 1e-9 || (same && packs < best.packs)) best = { counts: [...counts], left, packs };
       return;
     }
-    const size = grams[index];
+    const size = sorted[index]?.near;
     if (size === undefined) return;
     const most = Math.ceil((enough - total) / size);
     // The last size has to cover the rest; larger ones may be used up to one beyond it.
@@ -73,8 +97,5 @@ function leastLeft(need: number, sizes: readonly Pack[]): { packs: Bought['packs
     }
   };
   search(0, 0, 0);
-  const chosen = (best as { counts: number[] } | null)?.counts ?? counts;
-  const packs = sorted.flatMap((pack, index) => (chosen[index] ? [{ count: chosen[index], pack }] : []));
-  const total = packs.reduce((sum, { count, pack }) => sum.plus(pack.grams.times(count)), new Exact(0));
-  return { packs, total };
+  return { counts: best.counts, sorted };
 }

@@ -23,12 +23,12 @@ const nearEnough = new Exact('0.15');
  * @param kitchen Kitchen of the reader.
  */
 export function panFor(reading: PanReading, native: Kitchen, kitchen: Kitchen): PanChoice | null {
-  if (reading.capacity !== null) return byCapacity(reading, native, kitchen);
-  if (!isLengthUnit(reading.unit)) return null;
-  const unit = reading.unit;
-  const sides = reading.sides.map((side) => side.times(centimetresIn(unit)));
-  if (isOwnSize(sides, reading, kitchen)) return { pan: null, text: null, areaDrift: new Exact(0) };
-  return bySides(sides, reading.shape, reading.longFirst, kitchen);
+  const written = basesOf(reading, native);
+  if (written === null) return byCapacity(reading, native, kitchen);
+  if (reading.capacity === null && isOwnSize(written.sides, reading, kitchen)) {
+    return { pan: null, text: null, areaDrift: new Exact(0) };
+  }
+  return bySides(written.sides, written.shape, reading.longFirst, kitchen);
 }
 
 /** A pan that the kitchen has in the very size that is written keeps its words. */
@@ -36,6 +36,51 @@ function isOwnSize(sides: readonly Exact[], { shape, unit }: PanReading, kitchen
   const area = baseArea(sides, shape);
   if (unit !== kitchen.writes.length || area === null) return false;
   return kitchen.pans.some((pan) => sameShape(pan, sides, shape) && drift(pan, area).abs().lessThan('0.001'));
+}
+
+/** A usual pan that may stand for one that is written. */
+export interface PanOffer {
+  pan: Pan;
+  /** Its base area over that of the written pan. */
+  areaRatio: number;
+  text: string;
+}
+
+/** Usual pans of a kitchen with the shape of one that is written; none where its base is not known. */
+export function pansLike(reading: PanReading, native: Kitchen, kitchen: Kitchen): PanOffer[] {
+  const written = basesOf(reading, native);
+  const area = written === null ? null : baseArea(written.sides, written.shape);
+  if (written === null || area === null) return [];
+  return kitchen.pans
+    .filter((pan) => sameShape(pan, written.sides, written.shape))
+    .map((pan) => ({
+      pan,
+      areaRatio: drift(pan, area).plus(1).toNumber(),
+      text: textOf(pan, written.sides, reading.longFirst),
+    }));
+}
+
+/** Sides of a written pan in centimetres; those of the usual pan that its trade name means. */
+function basesOf(reading: PanReading, native: Kitchen): { sides: Exact[]; shape: PanReading['shape'] } | null {
+  const { capacity, unit } = reading;
+  if (capacity === null) {
+    if (!isLengthUnit(unit)) return null;
+    return { sides: reading.sides.map((side) => side.times(centimetresIn(unit))), shape: reading.shape };
+  }
+  const trade = native.pans.find(({ tradeSizes }) =>
+    tradeSizes.some((size) => size.unit === unit && size.size.equals(capacity)),
+  );
+  if (trade === undefined) return null;
+  return {
+    sides: trade.sides.map((side) => side.times(centimetresIn(trade.unit))),
+    shape: trade.shape === 'muffin' ? 'unknown' : trade.shape,
+  };
+}
+
+/** A square pan has one side in the list; an author who wrote two reads two. */
+function textOf(pan: Pan, written: readonly Exact[], longFirst: boolean): string {
+  const sides = pan.sides.length === 1 && written.length === 2 ? [...pan.sides, ...pan.sides] : pan.sides;
+  return writeSides(sides, pan.unit, longFirst);
 }
 
 function bySides(
@@ -51,9 +96,7 @@ function bySides(
     .map((pan) => ({ pan, drift: drift(pan, area) }))
     .sort((a, b) => a.drift.abs().comparedTo(b.drift.abs()))[0];
   if (best?.drift.abs().lessThanOrEqualTo(nearEnough)) {
-    const own =
-      best.pan.sides.length === 1 && sides.length === 2 ? [...best.pan.sides, ...best.pan.sides] : best.pan.sides;
-    return { pan: best.pan, text: writeSides(own, best.pan.unit, longFirst), areaDrift: best.drift };
+    return { pan: best.pan, text: textOf(best.pan, sides, longFirst), areaDrift: best.drift };
   }
   const plain = sides.map((side) => toUnit(side, kitchen));
   return { pan: null, text: writeSides(plain, kitchen.writes.length, longFirst), areaDrift: null };
@@ -62,13 +105,6 @@ function bySides(
 function byCapacity(reading: PanReading, native: Kitchen, kitchen: Kitchen): PanChoice | null {
   const { capacity, unit } = reading;
   if (capacity === null) return null;
-  const trade = native.pans.find(({ tradeSizes }) =>
-    tradeSizes.some((size) => size.unit === unit && size.size.equals(capacity)),
-  );
-  if (trade !== undefined) {
-    const sides = trade.sides.map((side) => side.times(centimetresIn(trade.unit)));
-    return bySides(sides, trade.shape === 'muffin' ? 'unknown' : trade.shape, false, kitchen);
-  }
   if (isMassUnit(unit)) return { pan: null, text: massText(capacity.times(gramsIn(unit)), kitchen), areaDrift: null };
   if (!isVolumeUnit(unit)) return null;
   const each = millilitresIn(unit, native.units);

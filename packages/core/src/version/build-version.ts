@@ -2,7 +2,7 @@ import { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
 import type { StatedDensities } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import type { Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
+import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
 import { convertedLine } from './converted-line.js';
 import { inBrackets } from './names-in-method.js';
@@ -39,6 +39,43 @@ export function versionFor(recipe: Recipe, kitchenId: string, setting: Setting):
     standing,
     cooked,
     batchFactor: new Exact(1),
+    parts: inBrackets(parts, steps),
+    steps,
+    cautions: [],
+  };
+  return { ...version, cautions: cautionsFor(version) };
+}
+
+/** What a re-authoring has chosen. */
+export interface ChosenLines {
+  lines: ReadonlyMap<Line, VersionLine>;
+  batchFactor: Exact;
+  /** Words of pans by mention key, where another pan than the nearest one is used. */
+  pans: ReadonlyMap<string, string>;
+}
+
+/** A version made of lines that were chosen together, in the place of the native ones. */
+export function versionOfLines(recipe: Recipe, kitchenId: string, setting: Setting, chosen: ChosenLines): Version {
+  const kitchen = kitchenOf(setting, kitchenId);
+  const native = kitchenOf(setting, recipe.kitchen);
+  const build: Build = { recipe, kitchen, native, setting, tolerance: setting.tolerance };
+  const parts = recipe.parts.map((part): VersionPart => {
+    const lines = part.native.lines.flatMap((line) => chosen.lines.get(line) ?? []);
+    return { part, ingredients: part.native, standing: 're-authored', lines };
+  });
+  const steps = recipe.steps.map((each): VersionSteps => {
+    const mentions = convertedMentions(each.native, parts, build).map((mention) => {
+      const text = chosen.pans.get(mention.mention.key);
+      return text === undefined ? mention : { ...mention, text };
+    });
+    return { steps: each, from: each.native.kitchen, mentions };
+  });
+  const version: Version = {
+    recipe,
+    kitchen,
+    standing: 're-authored',
+    cooked: null,
+    batchFactor: chosen.batchFactor,
     parts: inBrackets(parts, steps),
     steps,
     cautions: [],

@@ -63,7 +63,8 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   const ways: Way[] = [];
   const smallVolume = weighed.millilitres?.lessThanOrEqualTo(mostSpooned(kitchen)) ?? false;
   const weighs = kitchen.scale !== null;
-  if (smallVolume && !(byWrapper && weighs && isMoreThanDab(weighed)) && !(dimension === 'mass' && weighs)) ways.push('spoon');
+  if (smallVolume && !(byWrapper && weighs && isMoreThanDab(weighed)) && !(dimension === 'mass' && weighs))
+    ways.push('spoon');
   const pours = food?.pours ?? dimension === 'volume';
   ways.push(...(pours ? kitchen.measures.pours : kitchen.measures.dry).filter((way) => way !== 'spoon'));
   if (dimension === 'mass' && weighs && !ways.includes('scale')) ways.push('scale');
@@ -71,7 +72,12 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   if (smallVolume && !ways.includes('spoon') && isBelowScale(weighed, kitchen)) ways.push('spoon');
   const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresBy(kitchen, way) }));
   if (food === null) return tables;
-  return [...wrapperTable(food, kitchen), ...tables, ...counterTable(need, food, kitchen), ...packTable(need, food, kitchen)];
+  return [
+    ...wrapperTable(food, kitchen),
+    ...tables,
+    ...counterTable(need, food, kitchen),
+    ...packTable(need, food, kitchen),
+  ];
 }
 
 /** A spoonful of butter for the pan is not weighed anywhere. */
@@ -127,9 +133,9 @@ function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   if (need.dimension === 'volume') return [];
   if (kitchen.scale !== null && !isWeighedByShop(need, food, kitchen)) return [];
   const step = counterStepGrams(kitchen);
-  const steps = Math.ceil(grams.dividedBy(step).toNumber()) + 1;
   const measures: Measure[] = [];
-  for (let count = Math.max(1, steps - 2); count <= steps; count++) {
+  const { from, to } = around(grams.dividedBy(step).toNumber());
+  for (let count = from; count <= to; count++) {
     const value = kitchen.counter.step.times(count);
     const terms: Term[] = [{ low: value, high: null, unit: kitchen.counter.unit }];
     measures.push({ way: 'counter', terms, base: 'g', ...sized(step.times(count)), awkwardness: 0 });
@@ -137,22 +143,36 @@ function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   return [{ base: 'g', measures }];
 }
 
+/** Whole numbers from under half to over twice a need: as far as any batch of it goes. */
+function around(steps: number): { from: number; to: number } {
+  return { from: Math.max(1, Math.floor(steps / 2)), to: Math.ceil(steps * 2) };
+}
+
+/** Nobody buys more packs of one food for a dish. */
+const mostPacks = 8;
+
 /** Whole packs, where there is nothing at home to weigh with: the shop has weighed them. */
 function packTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   const grams = need.weighed.grams;
   if (kitchen.scale !== null || need.dimension === 'volume' || grams === null) return [];
   const measures = (soldIn(food, kitchen.id)?.packs ?? []).flatMap((pack): Measure[] => {
-    const count = grams.dividedBy(pack.grams).round();
-    if (count.isZero() || count.greaterThan(6)) return [];
-    const terms: Term[] = [{ low: count, high: null, unit: 'count' }];
-    return [{ way: 'pack', terms, pack, base: 'g', ...sized(pack.grams.times(count)), awkwardness: 0 }];
+    const { from, to } = around(grams.dividedBy(pack.grams).toNumber());
+    const counts = Array.from(
+      { length: Math.max(Math.min(to, mostPacks) - from + 1, 0) },
+      (_, at) => new Exact(from + at),
+    );
+    return counts.map((count) => {
+      const terms: Term[] = [{ low: count, high: null, unit: 'count' }];
+      return { way: 'pack', terms, pack, base: 'g', ...sized(pack.grams.times(count)), awkwardness: 0 };
+    });
   });
   return [{ base: 'g', measures: measures.sort((a, b) => a.near - b.near) }];
 }
 
 /** A landed measure as an amount. */
 export function stateMeasure(measure: Measure, approx: boolean): Stated {
-  const pack = measure.pack == null ? null : { size: measure.pack.size, unit: measure.pack.unit, word: measure.pack.word };
+  const pack =
+    measure.pack == null ? null : { size: measure.pack.size, unit: measure.pack.unit, word: measure.pack.word };
   return { statements: [[...measure.terms]], pack, eggSize: null, approx };
 }
 

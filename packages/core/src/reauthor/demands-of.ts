@@ -1,0 +1,120 @@
+import { dimensionOf } from '../amount/size.js';
+import { statedIn } from '../amount/stated.js';
+import { Exact } from '../exact.js';
+import type { Foods } from '../food/find.js';
+import type { Food } from '../food/food.js';
+import { fromGrams, type StatedDensities, type Weighed } from '../food/weigh.js';
+import { soldIn } from '../kitchen/buy.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Line, Part, Recipe } from '../recipe/recipe.js';
+import { type WeighedAmount, weighingOf, weighReading } from '../version/weigh-line.js';
+import { contentsOf } from './contents.js';
+import type { Demand } from './demand.js';
+import { isOptional } from './outside.js';
+import type { Weights } from './weights.js';
+
+/** What demands are made from. */
+export interface DemandContext {
+  recipe: Recipe;
+  native: Kitchen;
+  kitchen: Kitchen;
+  foods: Foods;
+  densities: StatedDensities;
+  weights: Weights;
+}
+
+/** Every line of a part that states an amount, as what has to be had in the other kitchen; stand-ins merged with lines of the same food. */
+export function demandsOf(part: Part, context: DemandContext): Demand[] {
+  const demands: Demand[] = [];
+  for (const line of part.native.lines) {
+    if (statedIn(line.reading) === null) continue;
+    for (const demand of ofLine(line, context)) {
+      const same = demand.food === null ? undefined : demands.find((other) => mergeable(other, demand));
+      if (same === undefined) demands.push(demand);
+      else merge(same, demand);
+    }
+  }
+  return demands;
+}
+
+/** Only what a stand-in brings is merged: two lines of one food that the author kept apart stay apart. */
+function mergeable(one: Demand, other: Demand): boolean {
+  const standsIn = [one, other].some(({ lines, food }) => lines.some((line) => line.food !== food));
+  return standsIn && one.food === other.food && one.base === other.base;
+}
+
+function merge(into: Demand, from: Demand): void {
+  into.lines.push(...from.lines);
+  into.quantity += from.quantity;
+  into.weight = Math.max(into.weight, from.weight);
+  const plus = (a: Exact | null, b: Exact | null): Exact | null => (a === null || b === null ? null : a.plus(b));
+  into.need = {
+    grams: plus(into.need.grams, from.need.grams),
+    millilitres: plus(into.need.millilitres, from.need.millilitres),
+  };
+}
+
+function ofLine(line: Line, context: DemandContext): Demand[] {
+  const { native, kitchen, foods, densities } = context;
+  const weighed = weighReading(line.reading, weighingOf(line.reading, line.food, native, densities));
+  if (weighed === null) return [];
+  const need = middle(weighed);
+  const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
+  const standIn =
+    sold?.sold === false ? sold.standIns.find(({ parts }) => parts.every((each) => foods.has(each.food))) : undefined;
+  if (standIn === undefined || need.grams === null) return [demandFor(line, line.food, need, weighed, context)];
+  const grams = need.grams;
+  return standIn.parts.flatMap(({ food: id, share }) => {
+    const food = foods.get(id);
+    if (food === undefined) return [];
+    const part = fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: densities });
+    return [demandFor(line, food, part, weighed, context)];
+  });
+}
+
+/** A range counts by its geometric mean. */
+function middle({ low, high }: WeighedAmount): Weighed {
+  if (high === null) return low;
+  const mean = (a: Exact | null, b: Exact | null): Exact | null =>
+    a === null || b === null ? null : a.times(b).sqrt();
+  return { grams: mean(low.grams, high.grams), millilitres: mean(low.millilitres, high.millilitres) };
+}
+
+function demandFor(
+  line: Line,
+  food: Food | null,
+  need: Weighed,
+  weighed: WeighedAmount,
+  context: DemandContext,
+): Demand {
+  const counted = weighed.count ?? new Exact(1);
+  const base = need.grams !== null ? 'g' : need.millilitres !== null ? 'ml' : 'count';
+  const quantity = (need.grams ?? need.millilitres ?? counted).toNumber();
+  return {
+    lines: [line],
+    food,
+    reading: line.reading,
+    need,
+    base,
+    quantity,
+    gramsPerBase: base === 'g' ? 1 : 0,
+    weight: weightOf(line, food, context),
+    contents: food === null ? [] : contentsOf(food, context.foods),
+    wholes: [],
+    choices: [],
+  };
+}
+
+/** Gestures have no size to drift from; seasonings matter less, and what is served beside the dish not at all. */
+function weightOf(line: Line, food: Food | null, { weights }: DemandContext): number {
+  const unit = line.reading.amounts[0]?.unit;
+  if (isOptional(line) || unit === 'pinch' || unit === 'dash' || unit === 'handful') return 0;
+  if (food?.role === 'seasoning') return weights.seasoning;
+  return weights.plain;
+}
+
+/** Whether the author counts pieces of it. */
+export function isCounted({ reading }: Demand): boolean {
+  const unit = reading.amounts[0]?.unit;
+  return reading.pack === null && unit !== undefined && dimensionOf(unit) === 'count';
+}

@@ -1,0 +1,208 @@
+import type { Stated } from '../amount/stated.js';
+import { Exact } from '../exact.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Recipe } from '../recipe/recipe.js';
+import type { Setting } from '../version/build-version.js';
+import { densitiesStatedIn } from '../version/stated-densities.js';
+import type { Version } from '../version/version.js';
+import { weighingOf, weighStated } from '../version/weigh-line.js';
+import { limitAt, ratioOf } from './constraint.js';
+import type { Demand } from './demand.js';
+import type { DemandContext } from './demands-of.js';
+import { explainInfeasible, type Infeasible } from './infeasible.js';
+import { makesAt } from './makes.js';
+import { pansOf } from './pans-of.js';
+import { type PartPlan, planPart } from './part-plan.js';
+import { reauthoredVersion } from './reauthored-version.js';
+import { type Solution, solve } from './solve.js';
+import { defaultWeights, type Weights } from './weights.js';
+
+/** A guarded ratio before and after. */
+export interface RatioReport {
+  name: string;
+  part: string | null;
+  native: number;
+  version: number;
+  /** Largest drift, as a fraction of the native ratio. */
+  limit: number;
+}
+
+/** A pan before and after. */
+export interface PanReport {
+  native: string;
+  version: string;
+  count: number;
+  /** Depth of the batter over the native depth, less one. */
+  depthDrift: number;
+  caution: boolean;
+}
+
+/** A whole recipe re-authored for another kitchen, with its reasons. */
+export interface Reauthored {
+  version: Version;
+  /** The use-whole food that set the batch, as the author calls it; null at batch factor 1. */
+  anchor: string | null;
+  makes: string | null;
+  ratios: RatioReport[];
+  pans: PanReport[];
+  cost: number;
+  runnerUp: { batchFactor: number; anchor: string | null; cost: number } | null;
+  infeasible: Infeasible | null;
+}
+
+/** Why a recipe is not re-authored at all. */
+export type Refusal =
+  | { kind: 'preserve' }
+  | { kind: 'native-kitchen' }
+  | { kind: 'no-ingredients' }
+  | { kind: 'unknown-anchor'; anchor: string };
+
+/** How a recipe is re-authored. */
+export interface ReauthorOptions {
+  /** Food that sets the batch, as the recipe calls it; the recipe's own `anchor` where it is undefined. */
+  anchor?: string;
+  weights?: Weights;
+}
+
+/**
+ * The recipe for another kitchen, all lines together: batch factor, whole packs and measurable amounts that keep the dish's ratios at the
+ * least cost. The search runs on floats; what it chooses is computed exactly.
+ *
+ * @throws {RangeError} If a kitchen is not in the setting.
+ */
+export function reauthor(
+  recipe: Recipe,
+  kitchenId: string,
+  setting: Setting,
+  options: ReauthorOptions = {},
+): Reauthored | Refusal {
+  const kitchen = kitchenOf(kitchenId, setting);
+  const native = kitchenOf(recipe.kitchen, setting);
+  if (recipe.preserve === true) return { kind: 'preserve' };
+  if (kitchen.id === native.id) return { kind: 'native-kitchen' };
+  if (recipe.parts.length === 0) return { kind: 'no-ingredients' };
+  const weights = options.weights ?? defaultWeights;
+  const densities = densitiesStatedIn(
+    recipe.parts.flatMap((part) => part.native.lines),
+    native.units,
+  );
+  const context: DemandContext = { recipe, native, kitchen, foods: setting.foods, densities, weights };
+  const plans = recipe.parts.map((part) => planPart(part, context));
+  const wanted = options.anchor ?? recipe.anchor;
+  const anchor = wanted === null ? null : anchorNamed(wanted, plans);
+  if (anchor === undefined) return { kind: 'unknown-anchor', anchor: wanted ?? '' };
+  return solved(plans, anchor, context, setting);
+}
+
+/** Whether a re-authoring was refused. */
+export function isRefusal(result: Reauthored | Refusal): result is Refusal {
+  return 'kind' in result;
+}
+
+function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
+  const kitchen = kitchens.get(id);
+  if (kitchen === undefined) throw new RangeError(`There is no kitchen \`${id}\` in this setting.`);
+  return kitchen;
+}
+
+/** The demand of the line that an anchor names; null for one whose food the kitchen does not use whole, undefined for none. */
+function anchorNamed(name: string, plans: readonly PartPlan[]): Demand | undefined {
+  const wanted = name.toLowerCase();
+  const demands = plans.flatMap((plan) => plan.demands);
+  return (
+    demands.find(({ lines }) =>
+      lines.some(
+        (line) => line.reading.food?.text.toLowerCase() === wanted || line.name?.text.toLowerCase() === wanted,
+      ),
+    ) ?? demands.find(({ food }) => food?.id === wanted.replaceAll(' ', '-'))
+  );
+}
+
+function solved(
+  plans: readonly PartPlan[],
+  anchor: Demand | null,
+  context: DemandContext,
+  setting: Setting,
+): Reauthored {
+  const { recipe, native, kitchen, weights } = context;
+  const fixedBatch = recipe.parts.some((part) => part.native.lines.some(({ food }) => food?.role === 'cure'));
+  const problem = { plans, pans: pansOf(recipe, native, kitchen), weights, anchor, fixedBatch };
+  const free = solve({ ...problem, anchor: null });
+  const { best, runnerUp } = anchor === null ? free : solve(problem);
+  const infeasible = best === null ? explainInfeasible(problem) : null;
+  const chosen = best ?? infeasible?.nearest ?? null;
+  const batch = chosen === null ? new Exact(1) : exactBatch(chosen, plans, context);
+  // An anchor that costs over twice as much as none is worth a second thought.
+  const second =
+    anchor !== null && best !== null && free.best !== null && best.cost > 2 * free.best.cost ? free.best : runnerUp;
+  return {
+    version: reauthoredVersion(plans, chosen, batch, context, setting),
+    anchor: chosen === null || batch.equals(1) ? null : anchorWords(chosen.batch.anchor),
+    makes: makesAt(recipe.makes, batch),
+    ratios: chosen === null ? [] : ratioReports(plans, chosen),
+    pans: chosen === null ? [] : panReports(chosen),
+    cost: chosen?.cost ?? Number.POSITIVE_INFINITY,
+    runnerUp:
+      second === null
+        ? null
+        : { batchFactor: second.batch.factor, anchor: anchorWords(second.batch.anchor), cost: second.cost },
+    infeasible,
+  };
+}
+
+function anchorWords(demand: Demand | null): string | null {
+  return demand?.lines[0]?.reading.food?.text ?? null;
+}
+
+/** The anchor's amount over its native need, exactly. */
+function exactBatch({ batch }: Solution, plans: readonly PartPlan[], context: DemandContext): Exact {
+  const { anchor, factor } = batch;
+  if (anchor === null) return new Exact(1);
+  const choice = anchor.choices.find(({ size }) => Math.abs(size / anchor.quantity - factor) < 1e-9);
+  const stated = choice === undefined ? undefined : statedOf(anchor, choice.index, plans);
+  const weighed = stated === undefined ? null : exactWeight(anchor, stated, context);
+  const { grams } = anchor.need;
+  return weighed?.grams == null || grams === null ? new Exact(factor) : weighed.grams.dividedBy(grams);
+}
+
+function statedOf(demand: Demand, index: number, plans: readonly PartPlan[]): Stated | undefined {
+  for (const plan of plans) {
+    const at = plan.demands.indexOf(demand);
+    if (at >= 0) return plan.stated[at]?.[index];
+  }
+  return undefined;
+}
+
+/** What a chosen amount weighs in the kitchen that it is chosen for. */
+export function exactWeight(
+  demand: Demand,
+  stated: Stated,
+  { kitchen, densities }: DemandContext,
+): { grams: Exact | null; millilitres: Exact | null } | null {
+  const weighing = { ...weighingOf(demand.reading, demand.food, kitchen, densities), sizeWord: '' };
+  return weighStated(stated, weighing)?.low ?? null;
+}
+
+function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioReport[] {
+  return plans.flatMap(({ ratios, part }, index) => {
+    const grams = (solution.parts[index]?.choices ?? []).map((choice) => choice.grams);
+    return ratios.map((ratio) => ({
+      name: ratio.name,
+      part: part.native.label,
+      native: ratio.native,
+      version: ratioOf(ratio, grams) ?? ratio.native,
+      limit: limitAt(ratio, solution.batch.factor),
+    }));
+  });
+}
+
+/** A batter more than a tenth deeper or shallower, or a batch more than 15 % off, bakes in another time. */
+const cautions = { depth: 0.1, batch: 0.15 } as const;
+
+function panReports({ pans, batch }: Solution): PanReport[] {
+  return pans.map(({ demand, offer, count }) => {
+    const depthDrift = (batch.factor * demand.count) / (offer.areaRatio * count) - 1;
+    const caution = Math.abs(depthDrift) > cautions.depth || Math.abs(batch.factor - 1) > cautions.batch;
+    return { native: demand.mention.text, version: offer.text, count, depthDrift, caution };
+  });
+}

@@ -1,0 +1,164 @@
+import type { Stated } from '../amount/stated.js';
+import { writeStated } from '../amount/write.js';
+import type { Exact } from '../exact.js';
+import type { Food } from '../food/food.js';
+import { nameIn, translateName } from '../food/name.js';
+import type { Weighed } from '../food/weigh.js';
+import type { Line } from '../recipe/recipe.js';
+import { problemsOfWords } from '../version/about-words.js';
+import type { Setting } from '../version/build-version.js';
+import { versionOfLines } from '../version/build-version.js';
+import { convertedLine } from '../version/converted-line.js';
+import { amountEdits } from '../version/edit.js';
+import { judgeLine } from '../version/judge-line.js';
+import type { Edit, LineNote, Version, VersionLine } from '../version/version.js';
+import { amountInWords, furtherInWords, unconverted } from '../version/words-in-line.js';
+import { unweighed, writtenLine } from '../version/written-line.js';
+import type { Demand } from './demand.js';
+import type { DemandContext } from './demands-of.js';
+import type { PartPlan } from './part-plan.js';
+import { exactWeight } from './reauthor.js';
+import type { Solution } from './solve.js';
+
+/** A demand with the amount chosen for it. */
+interface Chosen {
+  demand: Demand;
+  stated: Stated;
+  weighed: Weighed;
+}
+
+/**
+ * The version that a solution stands for: every line worded, weighed and judged again from what was chosen.
+ *
+ * @param solution Null where no line could be chosen together: then every line is converted by itself.
+ */
+export function reauthoredVersion(
+  plans: readonly PartPlan[],
+  solution: Solution | null,
+  batch: Exact,
+  context: DemandContext,
+  setting: Setting,
+): Version {
+  const lines = new Map<Line, VersionLine>();
+  plans.forEach((plan, index) => {
+    const chosen = solution === null ? [] : chosenIn(plan, index, solution, context);
+    for (const line of plan.part.native.lines) lines.set(line, versionLine(line, chosen, batch, context, setting));
+  });
+  return versionOfLines(context.recipe, context.kitchen.id, setting, {
+    lines,
+    batchFactor: batch,
+    pans: pansOf(solution),
+  });
+}
+
+function chosenIn({ demands, stated }: PartPlan, index: number, solution: Solution, context: DemandContext): Chosen[] {
+  return demands.flatMap((demand, at) => {
+    const choice = solution.parts[index]?.choices[at];
+    const own = choice === undefined ? undefined : stated[at]?.[choice.index];
+    return own === undefined ? [] : [{ demand, stated: own, weighed: exactWeight(demand, own, context) ?? unweighed }];
+  });
+}
+
+function pansOf(solution: Solution | null): ReadonlyMap<string, string> {
+  const texts = (solution?.pans ?? []).map(({ demand, offer }) => {
+    const { mention } = demand;
+    const { span } = mention.reading;
+    return [mention.key, mention.text.slice(0, span.start) + offer.text + mention.text.slice(span.end)] as const;
+  });
+  return new Map(texts);
+}
+
+/** Where a demand is shown: at the line that is of its own food, else at the line that it stands in for. */
+function homeOf({ lines, food }: Demand): Line | undefined {
+  return lines.find((line) => line.food === food) ?? lines[0];
+}
+
+function versionLine(
+  line: Line,
+  chosen: readonly Chosen[],
+  batch: Exact,
+  context: DemandContext,
+  setting: Setting,
+): VersionLine {
+  const { native, kitchen, densities } = context;
+  const conversion = { native, kitchen, densities };
+  if (line.food?.role === 'cure') return { ...writtenLine(line, native, densities, setting.tolerance), bought: null };
+  const own = chosen.filter(({ demand }) => homeOf(demand) === line);
+  const first = own[0];
+  if (first === undefined) return withoutChoice(line, chosen, context, setting);
+  const { bought, problems } = judgeOwn(line, own, context, setting.tolerance);
+  return {
+    line,
+    food: first.demand.food,
+    edits: [...worded(line, own, context), ...furtherInWords(line, conversion)],
+    stated: first.stated,
+    native: first.demand.need,
+    chosen: first.weighed,
+    drift: driftOf(first, batch),
+    bought,
+    problems: [...problemsOfWords(line, native), ...problems, ...unconverted(line, conversion)],
+    notes: notesOn(line, own, context),
+  };
+}
+
+/** A line without an amount is only named anew; one that was merged into another says so. */
+function withoutChoice(line: Line, chosen: readonly Chosen[], context: DemandContext, setting: Setting): VersionLine {
+  const { native, kitchen, densities } = context;
+  const converted = convertedLine(line, { native, kitchen, densities }, setting.tolerance, setting.foods);
+  const into = chosen.find(({ demand }) => demand.lines.includes(line));
+  return into === undefined ? converted : { ...converted, stated: null, bought: null, problems: [] };
+}
+
+function judgeOwn(
+  line: Line,
+  own: readonly Chosen[],
+  { kitchen }: DemandContext,
+  tolerance: Exact,
+): Pick<VersionLine, 'bought' | 'problems'> {
+  const judged = own.map(({ demand, stated, weighed }) =>
+    judgeLine(line, { stated, weighed, food: demand.food }, kitchen, tolerance),
+  );
+  return { bought: judged[0]?.bought ?? null, problems: judged.flatMap(({ problems }) => problems) };
+}
+
+function worded(line: Line, own: readonly Chosen[], { kitchen }: DemandContext): Edit[] {
+  const [first, ...others] = own;
+  if (first === undefined) return [];
+  const same = first.demand.food === line.food;
+  const edits = same
+    ? amountInWords(line, first.stated, kitchen)
+    : amountEdits(line.reading, writeStated(first.stated, kitchen));
+  if (line.name === null) return edits;
+  const name = same
+    ? (translateName(line.food as Food, line.name.text, kitchen.id) ?? line.name.text)
+    : nameOf(first.demand, kitchen.id);
+  const also = others
+    .map(({ demand, stated }) => ` and ${writeStated(stated, kitchen)} ${nameOf(demand, kitchen.id)}`)
+    .join('');
+  const text = `${name}${also}`;
+  return text === line.name.text ? edits : [...edits, { ...line.name.span, text }];
+}
+
+function nameOf({ food }: Demand, kitchen: string): string {
+  return food === null ? '' : nameIn(food, kitchen).many;
+}
+
+function notesOn(line: Line, own: readonly Chosen[], { native, kitchen }: DemandContext): LineNote[] {
+  const { food } = line;
+  if (food === null || own.every(({ demand }) => demand.food === food)) return [];
+  const allergens = own
+    .flatMap(({ demand }) => demand.food?.allergens ?? [])
+    .filter((each) => !food.allergens.includes(each));
+  return [
+    { kind: 'stand-in', food: nameIn(food, native.id).many, kitchen: kitchen.name, allergens: [...new Set(allergens)] },
+  ];
+}
+
+/** How far the amount is from batch × native, as a signed fraction. */
+function driftOf({ demand, weighed }: Chosen, batch: Exact): Exact | null {
+  const { grams, millilitres } = demand.need;
+  if (grams !== null && weighed.grams !== null && !grams.isZero())
+    return weighed.grams.dividedBy(grams.times(batch)).minus(1);
+  if (millilitres === null || weighed.millilitres === null || millilitres.isZero()) return null;
+  return weighed.millilitres.dividedBy(millilitres.times(batch)).minus(1);
+}

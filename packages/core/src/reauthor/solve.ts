@@ -1,0 +1,87 @@
+import { type BatchFactor, measuredFactors, wholeFactors } from './batch-factors.js';
+import type { Demand } from './demand.js';
+import { bestPan, type PanChosen, type PanDemand } from './pans-of.js';
+import type { PartPlan } from './part-plan.js';
+import { cheapest, type Found, leastCost } from './search.js';
+import type { Weights } from './weights.js';
+
+/** A whole recipe, chosen for one batch factor. */
+export interface Solution {
+  batch: BatchFactor;
+  parts: Found[];
+  pans: PanChosen[];
+  cost: number;
+}
+
+/** The cheapest solution and the next best at another batch factor. */
+export interface Solved {
+  best: Solution | null;
+  runnerUp: Solution | null;
+}
+
+/** What is solved. */
+export interface Problem {
+  plans: readonly PartPlan[];
+  pans: readonly PanDemand[];
+  weights: Weights;
+  /** Null: chosen freely. */
+  anchor: Demand | null;
+  /** A cure in the recipe forbids any other batch. */
+  fixedBatch: boolean;
+}
+
+/** The true optimum over every batch factor that is considered and every choice at it. */
+export function solve(problem: Problem): Solved {
+  const demands = problem.plans.flatMap((plan) => plan.demands);
+  if (problem.fixedBatch) return overFactors([{ factor: 1, anchor: null }], problem);
+  const first = overFactors(wholeFactors(demands, problem.anchor), problem);
+  const anyWhole = demands.some(({ wholes, weight }) => wholes.length > 0 && weight > 0);
+  // With no use-whole food the batch leaves 1 only where 1 breaks a limit.
+  if (first.best !== null || anyWhole || problem.anchor !== null) return first;
+  return overFactors(measuredFactors(demands), problem);
+}
+
+function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved {
+  const bounded = factors
+    .map((batch) => ({ batch, least: leastAt(batch.factor, problem) }))
+    .filter(({ least }) => least < Number.POSITIVE_INFINITY)
+    .sort((a, b) => a.least - b.least);
+  let best: Solution | null = null;
+  let runnerUp: Solution | null = null;
+  for (const { batch, least } of bounded) {
+    const most: number = runnerUp?.cost ?? Number.POSITIVE_INFINITY;
+    if (least >= most) break;
+    const solution = solveAt(batch, problem, most);
+    if (solution === null) continue;
+    if (best === null || solution.cost < best.cost) {
+      runnerUp = best;
+      best = solution;
+    } else runnerUp = solution;
+  }
+  return { best, runnerUp };
+}
+
+function leastAt(factor: number, { plans, pans, weights }: Problem): number {
+  const lines = plans.reduce((sum, { demands }) => sum + leastCost(demands, factor), 0);
+  return lines + ownCost(factor, pans, weights);
+}
+
+/** What a batch factor costs by itself: its distance from the native size and from the pans. */
+function ownCost(factor: number, pans: readonly PanDemand[], weights: Weights): number {
+  const size = Math.log(factor);
+  return weights.batch * size * size + pans.reduce((sum, pan) => sum + bestPan(pan, factor, weights.pan).cost, 0);
+}
+
+/** The cheapest choices at one batch factor; parts are coupled by nothing else. */
+export function solveAt(batch: BatchFactor, problem: Problem, most: number): Solution | null {
+  const { plans, pans, weights } = problem;
+  let cost = ownCost(batch.factor, pans, weights);
+  const parts: Found[] = [];
+  for (const { demands, constraintsAt } of plans) {
+    const found = cheapest(demands, constraintsAt(batch.factor), batch.factor, most - cost);
+    if (found === null) return null;
+    parts.push(found);
+    cost += found.cost;
+  }
+  return { batch, parts, pans: pans.map((pan) => bestPan(pan, batch.factor, weights.pan)), cost };
+}

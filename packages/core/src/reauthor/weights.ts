@@ -1,0 +1,63 @@
+/** What a re-authored version is weighed by. Every number is a setting; these are the defaults. */
+export interface Weights {
+  /** Weight of a line's squared drift: in a guarded ratio, otherwise, of a seasoning. Optional lines have none. */
+  guarded: number;
+  plain: number;
+  seasoning: number;
+  /** Salt, whose spoons are coarse: at the weight of a guarded ratio a quarter teaspoon would set the batch. Its limit still holds. */
+  salt: number;
+  /** Weight of the batch's squared distance from the native size. */
+  batch: number;
+  /** Cost of a leftover, as a share of what was bought: if it keeps under a week, if it freezes. In the cupboard it costs nothing. */
+  leftoverFresh: number;
+  leftoverFrozen: number;
+  /** Cost of one level of awkwardness. */
+  awkward: number;
+  /** Cost of eggs in another size than the kitchen's usual one. */
+  otherEgg: number;
+  /** Weight of the squared distance of the pan's base from the batch. */
+  pan: number;
+  /** Limits of drift of the guarded ratios, as fractions. */
+  limits: RatioLimits;
+}
+
+/** How far each guarded ratio may drift, as a fraction of the native ratio. */
+export interface RatioLimits {
+  leavening: number;
+  salt: number;
+  seasoning: number;
+  gelling: number;
+  /** Liquid, sugar and fat to flour, in a kitchen with a scale and without. */
+  baking: number;
+  bakingByVolume: number;
+  /** The same of a line that is under a tenth of the flour. */
+  bakingSmall: number;
+  egg: number;
+}
+
+/** The starting values. */
+export const defaultWeights: Weights = {
+  guarded: 3,
+  plain: 1,
+  seasoning: 0.3,
+  salt: 1,
+  batch: 0.2,
+  leftoverFresh: 0.01,
+  leftoverFrozen: 0.003,
+  awkward: 0.0005,
+  otherEgg: 0.005,
+  pan: 0.3,
+  limits: {
+    leavening: 0.1,
+    salt: 0.1,
+    seasoning: 0.1,
+    gelling: 0.05,
+    baking: 0.03,
+    bakingByVolume: 0.06,
+    bakingSmall: 0.1,
+    egg: 0.12,
+  },
+};
+
+/** The batch may grow or shrink this far for the sake of whole packs, and this far where there are none. */
+export const batchRange = { least: 3 / 4, most: 4 / 3, leastWithoutPacks: 0.85, mostWithoutPacks: 1.15 } as const;
