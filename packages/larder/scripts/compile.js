@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { compileLarder } from '../dist/compile/compile-larder.js';
+import { compiledText } from '../dist/compile/compiled-text.js';
 import { problemLine } from '../dist/read/problem.js';
 
 const root = new URL('../', import.meta.url);
@@ -22,6 +23,6 @@ if (problems.length > 0) {
   console.error(`larder.json was not written: ${problems.length} ${problems.length === 1 ? 'problem' : 'problems'}`);
   process.exitCode = 1;
 } else {
-  writeFileSync(new URL('dist/larder.json', root), `${JSON.stringify(data)}\n`);
+  writeFileSync(new URL('dist/larder.json', root), compiledText(data));
   console.log(`larder.json: ${Object.keys(data.foods).length} foods, ${Object.keys(data.kitchens).length} kitchens`);
 }

@@ -105,7 +105,7 @@ export interface Food {
   coreClass: string | null;
   allergens: readonly string[];
   /** Composed foods: share of the mass that is really another food. */
-  contains: readonly { food: string; share: Exact }[];
+  contains: readonly { food: string; share: Exact; source?: string }[];
   /** By kitchen id; `any` is the rule where a kitchen says nothing else. */
   sold: Readonly<Record<string, Sold>>;
 }

@@ -2,6 +2,7 @@ import { gramsIn, isMassUnit, isVolumeUnit, type KitchenUnits, millilitresIn } f
 import type { CountUnit, UnitId } from '../amount/unit.js';
 import { Exact } from '../exact.js';
 import type { Food } from './food.js';
+import { saidIn } from './said-in.js';
 
 /** How much of a food there is: each null where it is not known. */
 export interface Weighed {
@@ -52,17 +53,15 @@ export function densityOf(food: Food | null, scales: Scales): Exact | null {
   if (food === null) return null;
   const own = scales.stated.get(food.id);
   if (own !== undefined) return own;
-  const prep = scales.prep.toLowerCase();
-  const form = food.densities.find((density) => density.form !== null && prep.includes(density.form.toLowerCase()));
+  const form = saidIn(scales.prep, food.densities, (density) => density.form);
   const chosen = form ?? food.densities.find((density) => density.form === null) ?? food.densities[0];
   return chosen?.gramsPerMl ?? null;
 }
 
 /** Grams of one piece in that counting unit; null when the larder does not say. */
 export function pieceGrams(food: Food, unit: CountUnit, size: string): Exact | null {
-  const words = size.toLowerCase();
   const ofUnit = food.pieces.filter((piece) => piece.unit === unit);
-  const sized = ofUnit.find((piece) => piece.size !== null && words.includes(piece.size));
+  const sized = saidIn(size, ofUnit, (piece) => piece.size);
   const usual = ofUnit.find((piece) => piece.size === null) ?? ofUnit.find((piece) => piece.size === 'medium');
   return (sized ?? usual ?? ofUnit[0])?.grams ?? null;
 }

@@ -1,7 +1,8 @@
-import type { Span } from '../amount/reading.js';
+import type { LineReading, Span } from '../amount/reading.js';
+import { isMassUnit } from '../amount/size.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
-import { translateName } from '../food/name.js';
+import { type HowMany, translateName } from '../food/name.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 import type { Conversion } from './convert-amount.js';
@@ -55,10 +56,17 @@ function readsTheSame({ reading }: Line, stated: Stated): boolean {
 }
 
 /** The kitchen's own name of the food, where it has another. */
-export function nameInWords({ food, name }: Line, kitchen: Kitchen): Edit[] {
+export function nameInWords({ food, name, reading }: Line, kitchen: Kitchen): Edit[] {
   if (food === null || name === null) return [];
-  const translated = translateName(food, name.text, kitchen.id);
+  const translated = translateName(food, name.text, kitchen.id, howMany(reading));
   return translated === null ? [] : [{ ...name.span, text: translated }];
+}
+
+/** A weight of a thing that is counted is of several: `500 g courgettes`. A cup of it is not counted. */
+function howMany({ amounts: [amount], pack }: LineReading): HowMany {
+  if (amount === undefined) return 'uncounted';
+  if (amount.unit !== 'count' || pack !== null) return isMassUnit(amount.unit) ? 'many' : 'uncounted';
+  return (amount.high ?? amount.low).gt(1) ? 'many' : 'one';
 }
 
 /** Further quantities of the line's words, in the kitchen's units. */

@@ -1,10 +1,11 @@
 import type { Food, Kitchen } from '@retare/core';
 import type { Fault } from '../read/problem.js';
 import type { LarderData } from '../schema/larder-schema.js';
+import { Shelf } from '../shelf.js';
 import { buildFood, type UnitsOf } from './build-food.js';
 import { checkFood } from './check-food.js';
 import { checkForgotten, checkNames, checkRemoved } from './check-names.js';
-import { withShopsOf } from './with-shops-of.js';
+import { shopsGiver } from './with-shops-of.js';
 
 /** Foods with entries added to, put over or taken away from them, and what is wrong with the entries. */
 export function assembleFoods(
@@ -12,20 +13,21 @@ export function assembleFoods(
   kitchens: ReadonlyMap<string, Kitchen>,
   { foods: entries = {}, kitchens: kitchenEntries = {} }: LarderData,
 ) {
-  const built = new Map(base);
+  const built = Shelf.over(base);
   const faults: Fault[] = [];
   const fault = (id: string) => (each: Fault) => faults.push({ ...each, path: ['foods', id, ...each.path] });
   const unitsOf: UnitsOf = (kitchen) => kitchens.get(kitchen)?.units ?? {};
   for (const [id, entry] of Object.entries(entries)) {
     if (entry.remove === true) {
-      built.delete(id);
+      built.remove(id);
       continue;
     }
     const found = checkFood(entry, unitsOf, base.get(id));
     found.forEach(fault(id));
-    if (found.length === 0) built.set(id, buildFood(id, entry, unitsOf, base.get(id)));
+    if (found.length === 0) built.put(id, () => buildFood(id, entry, unitsOf, base.get(id)));
   }
-  const foods = withShopsOf(kitchens, kitchenEntries, built);
+  const giveShops = shopsGiver(kitchens.keys(), kitchenEntries);
+  const foods = giveShops === null ? built : built.each(giveShops);
   for (const [id, entry] of Object.entries(entries)) {
     const food = foods.get(id);
     const named =

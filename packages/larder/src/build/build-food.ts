@@ -56,8 +56,8 @@ function buildKeeping({ where, days, freezes, least, source }: NonNullable<FoodE
   return { where, days: days ?? null, freezes, leastGrams: exactOf(least), source };
 }
 
-function buildShare({ food, share }: NonNullable<FoodEntry['contains']>[number]): Food['contains'][number] {
-  return { food, share: exactOf(share) };
+function buildShare({ food, share, source }: NonNullable<FoodEntry['contains']>[number]): Food['contains'][number] {
+  return { food, share: exactOf(share), ...(source !== undefined && { source }) };
 }
 
 function mapValues<From, To>(

@@ -1,19 +1,22 @@
-import type { Food, Kitchen } from '@retare/core';
+import type { Food } from '@retare/core';
 import type { KitchenEntry } from '../schema/kitchen-schema.js';
 
-/** A kitchen that extends another has that one's shops and words, where a food says nothing of its own for it. */
-export function withShopsOf(
-  kitchens: ReadonlyMap<string, Kitchen>,
-  entries: Readonly<Record<string, KitchenEntry>>,
-  foods: ReadonlyMap<string, Food>,
-): ReadonlyMap<string, Food> {
-  // In the order they were built in, so that an extension of an extension finds its own.
-  const pairs = [...kitchens.keys()].flatMap((id) => {
+/** Gives a food the shops and words of the kitchens that extend another, where it says nothing of its own for them. */
+export type ShopsGiver = (food: Food) => Food;
+
+/**
+ * A kitchen that extends another has that one's shops and words.
+ *
+ * @param ids Kitchens in the order they were built in, so that an extension of an extension finds its own.
+ * @returns Null where none extends another.
+ */
+export function shopsGiver(ids: Iterable<string>, entries: Readonly<Record<string, KitchenEntry>>): ShopsGiver | null {
+  const pairs = [...ids].flatMap((id) => {
     const from = entries[id]?.extends;
     return from === undefined ? [] : [{ id, from }];
   });
-  if (pairs.length === 0) return foods;
-  const withShops = (food: Food): Food => {
+  if (pairs.length === 0) return null;
+  return (food) => {
     let { names, sold } = food;
     for (const pair of pairs) {
       names = copied(names, pair);
@@ -21,7 +24,6 @@ export function withShopsOf(
     }
     return { ...food, names, sold };
   };
-  return new Map([...foods].map(([id, food]) => [id, withShops(food)]));
 }
 
 function copied<Value>(record: Readonly<Record<string, Value>>, { id, from }: { id: string; from: string }) {

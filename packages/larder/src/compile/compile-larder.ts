@@ -1,11 +1,12 @@
+import { indexNames } from '@retare/core';
 import { assemble, emptyLarder } from '../build/assemble.js';
 import { faultsOf } from '../read/faults-of.js';
 import type { Fault, Problem } from '../read/problem.js';
 import { readYaml, type YamlReading } from '../read/read-yaml.js';
 import { type FoodYaml, foodFileSchema } from '../schema/food-schema.js';
 import { type KitchenEntry, kitchenEntrySchema, kitchenSchema } from '../schema/kitchen-schema.js';
-import type { LarderData } from '../schema/larder-schema.js';
 import { defaultSettings } from '../settings.js';
+import type { CompiledLarder } from './compiled-text.js';
 
 /** A data file of the package: `foods/flour.yaml`, `kitchens/us.yaml`. */
 export interface DataFile {
@@ -15,7 +16,7 @@ export interface DataFile {
 
 /** Kitchens in the order of the chooser and foods in that of their ids, or what is wrong with the files. */
 export interface Compilation {
-  data: LarderData;
+  data: CompiledLarder;
   problems: readonly Problem[];
 }
 
@@ -31,9 +32,10 @@ export function compileLarder(kitchenFiles: readonly DataFile[], foodFiles: read
   const origins = new Map<string, Origin>();
   const kitchens = readKitchens(kitchenFiles, origins, problems);
   const foods = readFoods(foodFiles, origins, problems);
-  const data = { kitchens: inOrderOfChoice(kitchens), foods: byId(foods) };
-  if (problems.length > 0) return { data, problems };
-  const { faults } = assemble(emptyLarder, data);
+  const read = { kitchens: inOrderOfChoice(kitchens), foods: byId(foods) };
+  if (problems.length > 0) return { data: { ...read, digest: '', names: {} }, problems };
+  const { larder, faults } = assemble(emptyLarder, read);
+  const data = { ...read, digest: larder.digest, names: faults.length > 0 ? {} : indexNames(larder.foods) };
   return { data, problems: faults.map((fault) => place(fault, origins)) };
 }
 
@@ -93,9 +95,10 @@ function byId<Value>(entries: ReadonlyMap<string, Value>): Record<string, Value>
   return Object.fromEntries([...entries].sort(([one], [other]) => (one < other ? -1 : 1)));
 }
 
-/** In the order in which a reader is offered them. */
+/** In the order in which a reader is offered them, those not offered unless asked for behind them. */
 function inOrderOfChoice(kitchens: ReadonlyMap<string, KitchenEntry>): Record<string, KitchenEntry> {
-  const place = (id: string) =>
-    defaultSettings.kitchens.includes(id) ? defaultSettings.kitchens.indexOf(id) : Infinity;
-  return Object.fromEntries([...kitchens].sort(([one], [other]) => (place(one) < place(other) ? -1 : 1)));
+  const { kitchens: chosen } = defaultSettings;
+  const place = (id: string) => (chosen.includes(id) ? chosen.indexOf(id) : chosen.length);
+  const order = (one: string, other: string) => place(one) - place(other) || (one < other ? -1 : 1);
+  return Object.fromEntries([...kitchens].sort(([one], [other]) => order(one, other)));
 }

@@ -1,5 +1,4 @@
 import { Exact } from '@retare/core';
-import { z } from 'zod';
 
 // A decimal, or a fraction of two: nothing with a sign or an exponent belongs in kitchen data.
 const decimalOrFraction = /^\d+(?:\.\d+)?(?:\/\d+)?$/;
@@ -28,28 +27,3 @@ export function exactOf(written: number | string): Exact {
   if (value === null) throw new RangeError(`Not a number of the data files: ${written}`);
   return value;
 }
-
-/** A schema for an exact number; `takes` is the phrase that a message says of it. */
-const exactNumber = (takes: string, allows: (value: Exact) => boolean) =>
-  z.union([z.number(), z.string()], { error: takes }).refine(
-    (written) => {
-      const value = readExact(written);
-      return value !== null && allows(value);
-    },
-    { error: takes },
-  );
-
-/** A number above 0, such as `14.175` or `1/3`. */
-export const aboveZero = exactNumber('takes a number above 0, such as `14.175` or `1/3`', (value) => value.gt(0));
-
-/** A number, 0 or above. */
-export const zeroOrMore = exactNumber('takes a number, 0 or above', (value) => value.gte(0));
-
-/** A part of a whole. */
-export const fraction = exactNumber('takes a fraction from 0 to 1', (value) => value.gt(0) && value.lte(1));
-
-/** A whole number above 0. */
-export const wholeNumber = z
-  .number({ error: 'takes a whole number above 0' })
-  .int({ error: 'takes a whole number above 0' })
-  .positive({ error: 'takes a whole number above 0' });

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { aboveZero, fraction, wholeNumber, zeroOrMore } from './exact-number.js';
-import { labelSize } from './label-size.js';
+import { labelSize } from './label-size-schema.js';
+import { aboveZero, fraction, wholeNumber, zeroOrMore } from './number-schema.js';
 import { identifier, source, text } from './text.js';
 import {
   allergens,
@@ -76,7 +76,7 @@ export const foodSchema = z.strictObject({
   keeps,
   core: z.enum(safeClasses).optional(),
   allergens: z.array(z.enum(allergens)).optional(),
-  contains: z.array(share).optional(),
+  contains: z.array(share.extend({ source: source.optional() })).optional(),
   sold: z.record(identifier, sold),
 });
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { aboveZero, wholeNumber, zeroOrMore } from './exact-number.js';
+import { aboveZero, wholeNumber, zeroOrMore } from './number-schema.js';
 import { identifier, source, text } from './text.js';
 import { type kitchenVolumeUnits, massUnits, type safeClasses, volumeUnits, ways } from './words.js';
 

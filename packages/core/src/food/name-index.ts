@@ -1,0 +1,106 @@
+import type { Food } from './food.js';
+import { nameKey, singularKey } from './name-key.js';
+
+/** Foods by their id, as a larder holds them. */
+export type Foods = ReadonlyMap<string, Food>;
+
+/**
+ * Which foods a name means, by the name's key. A value lists foods with the kitchens that call them so, `any` for everywhere:
+ * `cornstarch:uk,eu corn-flour:us`.
+ */
+export type NameIndex = Readonly<Record<string, string>>;
+
+/** A food that a name means, and the kitchens that call it so. */
+interface Meaning {
+  id: string;
+  kitchens: readonly string[];
+}
+
+/** An index made ready for look-ups. */
+export interface ReadyIndex {
+  /** What a key means: read out of the index when it is first asked for. */
+  meanings(key: string): readonly Meaning[] | undefined;
+  /** Every word that the names use. Made when first asked for: only words that no name has are looked for among them. */
+  words(): ReadonlySet<string>;
+}
+
+const indexes = new WeakMap<Foods, ReadyIndex>();
+
+/** The index of all names of the foods: worked out once by whoever keeps foods on disk. */
+export function indexNames(foods: Foods): NameIndex {
+  const index = new Map<string, Map<string, string[]>>();
+  const add = (key: string, id: string, kitchen: string) => {
+    const entries = index.get(key) ?? new Map<string, string[]>();
+    const kitchens = entries.get(id) ?? [];
+    if (!kitchens.includes(kitchen)) entries.set(id, [...kitchens, kitchen]);
+    index.set(key, entries);
+  };
+  for (const food of foods.values()) {
+    for (const [kitchen, names] of Object.entries(food.names)) {
+      for (const { one, many } of names) {
+        const key = nameKey(one);
+        for (const each of new Set([key, nameKey(many), singularKey(key)])) add(each, food.id, kitchen);
+      }
+    }
+  }
+  for (const id of foods.keys()) if (!index.has(nameKey(id))) add(nameKey(id), id, 'any');
+  return Object.fromEntries([...index].map(([key, entries]) => [key, written(entries)]));
+}
+
+function written(entries: ReadonlyMap<string, readonly string[]>): string {
+  return [...entries].map(([id, kitchens]) => `${id}:${kitchens.join(',')}`).join(' ');
+}
+
+/** Gives foods the index that was worked out for them, read when the first food is looked up. */
+export function useNameIndex(foods: Foods, read: () => NameIndex): void {
+  let index: ReadyIndex | undefined;
+  const once = () => {
+    index ??= ready(read());
+    return index;
+  };
+  indexes.set(foods, { meanings: (key) => once().meanings(key), words: () => once().words() });
+}
+
+/** The index of foods, worked out if nobody has given them one. */
+export function indexOf(foods: Foods): ReadyIndex {
+  const known = indexes.get(foods);
+  if (known !== undefined) return known;
+  const index = ready(indexNames(foods));
+  indexes.set(foods, index);
+  return index;
+}
+
+function ready(index: NameIndex): ReadyIndex {
+  const names = new Map<string, string | readonly Meaning[]>(Object.entries(index));
+  let words: ReadonlySet<string> | undefined;
+  return {
+    meanings: (key) => {
+      const known = names.get(key);
+      if (typeof known !== 'string') return known;
+      const meanings = known.split(' ').map(readMeaning);
+      names.set(key, meanings);
+      return meanings;
+    },
+    words: () => {
+      words ??= new Set([...names.keys()].flatMap((key) => key.split(' ')));
+      return words;
+    },
+  };
+}
+
+function readMeaning(written: string): Meaning {
+  const [id = '', kitchens = ''] = written.split(':');
+  return { id, kitchens: kitchens.split(',') };
+}
+
+/**
+ * The food that a name means in a kitchen: its own name first, then one understood everywhere, then another kitchen's if only
+ * one food has it.
+ */
+export function foodNamed(index: ReadyIndex, key: string, kitchen: string): string | null {
+  const meanings = index.meanings(key) ?? index.meanings(singularKey(key));
+  if (meanings === undefined) return null;
+  const own = meanings.find(({ kitchens }) => kitchens.includes(kitchen));
+  const everywhere = own ?? meanings.find(({ kitchens }) => kitchens.includes('any'));
+  return everywhere?.id ?? (meanings.length === 1 ? (meanings[0]?.id ?? null) : null);
+}
