@@ -1,10 +1,9 @@
 import type { Larder, Settings } from '@retare/larder';
 import { matterOf, type RecipeReading, readPost, versionsOf } from 'remark-retare';
 import { VFile } from 'vfile';
-import { excuse } from './excuse.js';
+import { excused } from './excuse.js';
 import type { Finding } from './finding.js';
 import { findingsOf } from './findings-of.js';
-import { frontMatterFindings } from './front-matter-findings.js';
 import { mentionsRetare } from './mentions-retare.js';
 import { parsePost } from './parse-post.js';
 import { annotationFindings, askPreserve, missingFrom } from './rules-of-the-text.js';
@@ -23,7 +22,7 @@ export interface CheckedPost {
 export interface Site {
   larder: Larder;
   settings: Settings;
-  /** Kitchens to tell findings of; all that are served where it is not given. */
+  /** Kitchens to tell findings of, served or not; the native one and all that are served where it is not given. */
   only?: readonly string[];
 }
 
@@ -34,35 +33,36 @@ export function checkPost(text: string, path: string, site: Site): CheckedPost {
   const { larder, settings } = site;
   const tree = parsePost(file);
   const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
-  const findings = frontMatterFindings(tree, file, larder, settings);
-  if (reading !== null) {
-    findings.push(
-      ...annotationFindings(reading, settings),
-      ...missingFrom(reading, settings),
-      ...askPreserve(tree, reading, settings),
-    );
-    findings.push(...versionFindings(reading, site));
-  }
-  for (const finding of findings.sort(inReadingOrder)) addMessage(file, finding);
-  excuse(tree, file);
-  return { file, amounts: reading === null ? 0 : amountsIn(reading), isRecipe: reading !== null };
+  if (reading === null) return { file, amounts: 0, isRecipe: false };
+  const findings = [
+    ...annotationFindings(reading, settings),
+    ...missingFrom(reading, larder, settings),
+    ...askPreserve(tree, reading, settings),
+    ...versionFindings(reading, site),
+  ];
+  for (const finding of excused(findings, tree, text, settings).sort(inReadingOrder)) addMessage(file, finding);
+  const { parts, steps } = reading.recipe;
+  return { file, amounts: amountsIn(reading), isRecipe: parts.length + steps.length + reading.markers.length > 0 };
 }
 
 function versionFindings(reading: RecipeReading, { larder, settings, only }: Site): Finding[] {
-  return versionsOf(reading, larder, settings)
-    .filter(({ kitchen }) => only === undefined || only.includes(kitchen.id))
-    .flatMap((version) => findingsOf(version, reading, settings));
+  const served = only === undefined ? settings : { ...settings, kitchens: only };
+  const versions = versionsOf(reading, larder, served).filter(
+    ({ kitchen }) => only === undefined || only.includes(kitchen.id),
+  );
+  return findingsOf(versions, reading, settings);
 }
 
+/** Findings about the whole file first. */
 function inReadingOrder(a: Finding, b: Finding): number {
   const at = (finding: Finding): number => finding.place?.start.offset ?? -1;
   return at(a) - at(b);
 }
 
-function addMessage(file: VFile, { text, rule, severity, kitchen, actual, expected, note, place }: Finding): void {
+function addMessage(file: VFile, { text, rule, severity, kitchens, actual, expected, note, place }: Finding): void {
   const message = file.message(text, { ...(place === undefined ? {} : { place }), ruleId: rule, source: 'retare' });
   message.fatal = severity === 'error';
-  Object.assign(message, { actual, expected, kitchen, ...(note === null ? {} : { note }) });
+  Object.assign(message, { actual, expected, kitchens, ...(note === null ? {} : { note }) });
 }
 
 function amountsIn({ recipe, mentions }: RecipeReading): number {

@@ -8,8 +8,8 @@ export type FindingSeverity = 'error' | 'warning';
 export interface Finding {
   rule: RuleName;
   severity: FindingSeverity;
-  /** The kitchen whose cook meets it; null for a finding about the text itself. */
-  kitchen: string | null;
+  /** The kitchens whose cooks meet it, in the order of the chooser; none for a finding about the text itself. */
+  kitchens: string[];
   text: string;
   actual: string;
   expected: string[];

@@ -1,9 +1,11 @@
-import type { PlacedProblem, Version, VersionLine } from '@retare/core';
+import type { Kitchen, PlacedProblem, Version, VersionLine, VersionMention } from '@retare/core';
 import type { Settings } from '@retare/larder';
 import { placeOf, type RecipeReading, type Words } from 'remark-retare';
 import type { Position } from 'unist';
-import type { Finding } from './finding.js';
+import type { Finding, FindingSeverity } from './finding.js';
+import type { Rule } from './rule.js';
 import { ruleFor } from './rules/index.js';
+import { listed } from './rules/words.js';
 import { severityOf } from './severity-of.js';
 
 /** Rules about the words alone: they are the same in every kitchen, so only the author's own version tells them. */
@@ -16,63 +18,112 @@ const aboutWords: ReadonlySet<string> = new Set([
   'oven-disagrees',
 ]);
 
-/**
- * What stands in the way of cooking a version.
- */
-export function findingsOf(version: Version, reading: RecipeReading, settings: Settings): Finding[] {
-  const kitchen = version.kitchen.id;
-  const lines = version.parts.flatMap((part) =>
-    part.lines.flatMap((line) =>
-      lineFindings(line, part.standing === 'converted' ? kitchen : null, version, reading, settings),
-    ),
+/** A problem that counts, before it is put in words. */
+interface Counted {
+  problem: PlacedProblem['problem'];
+  rule: Rule;
+  severity: FindingSeverity;
+  place: Position | undefined;
+  kitchen: Kitchen;
+  /** The author's own words, where what is read in the kitchen was worked out from them. */
+  written: string | null;
+}
+
+/** What stands in the way of cooking versions. What is the same in several kitchens is one finding that names them. */
+export function findingsOf(versions: readonly Version[], reading: RecipeReading, settings: Settings): Finding[] {
+  const alike = new Map<string, Counted[]>();
+  for (const each of versions.flatMap((version) => countedIn(version, reading, settings))) {
+    const key = keyOf(each);
+    alike.set(key, [...(alike.get(key) ?? []), each]);
+  }
+  return [...alike.values()].map(inWords);
+}
+
+/** Equal for problems that read the same but for the kitchen's name. */
+function keyOf({ problem, rule, severity, place, kitchen }: Counted): string {
+  const { text } = rule.describe(problem, { ...kitchen, adjective: '' });
+  return [rule.name, severity, place?.start.offset, place?.end.offset, text].join(' ');
+}
+
+function inWords(alike: readonly Counted[]): Finding {
+  const [first] = alike;
+  if (first === undefined) throw new RangeError('A finding has a problem.');
+  const { problem, rule, severity, place, kitchen, written } = first;
+  const kitchens = [...new Map(alike.map((each) => [each.kitchen.id, each.kitchen.adjective]))];
+  const adjective = listed(
+    kitchens.map(([, each]) => each),
+    rule.joins,
   );
-  const mentions = version.steps.flatMap(({ from, mentions: each }) =>
-    each.flatMap(({ mention, problems }) => {
-      // A shared method is the native kitchen's own words.
-      if (from !== kitchen) return [];
-      const place = reading.mentions.get(mention.key);
-      return problems.flatMap((problem) =>
-        finding(problem, null, version, settings, wordsAt(problem, place?.words, place?.node.position)),
-      );
-    }),
+  const { text: said, actual, expected, note = null } = rule.describe(problem, { ...kitchen, adjective });
+  // An author looks for the words that stand there.
+  const text = written === null ? said : said.replace(`\`${actual}\``, (found) => `${found} (your \`${written}\`)`);
+  return { rule: rule.name, severity, kitchens: kitchens.map(([id]) => id), text, actual, expected, note, place };
+}
+
+function countedIn(version: Version, reading: RecipeReading, settings: Settings): Counted[] {
+  const { kitchen } = version;
+  const lines = version.parts.flatMap((part) => {
+    const converted = part.standing === 'converted' ? kitchen.id : null;
+    return part.lines.flatMap((line) => ofLine(line, converted, version, reading, settings));
+  });
+  // A shared method is the native kitchen's own words.
+  const own = version.steps.filter(({ from }) => from === kitchen.id);
+  const mentions = own.flatMap((steps) =>
+    steps.mentions.flatMap((each) => ofMention(each, version, reading, settings)),
   );
   return [...lines, ...mentions];
 }
 
-function lineFindings(
+function ofLine(
   line: VersionLine,
   converted: string | null,
-  version: Version,
+  { kitchen }: Version,
   reading: RecipeReading,
   settings: Settings,
-): Finding[] {
-  const place = reading.lines.get(line.line.key);
-  return line.problems.flatMap((problem) => {
-    if (converted !== null && aboutWords.has(problem.problem.rule)) return [];
-    return finding(problem, converted, version, settings, wordsAt(problem, place?.words, place?.paragraph.position));
+): Counted[] {
+  const at = reading.lines.get(line.line.key);
+  const told = line.problems.filter(({ problem }) => converted === null || !aboutWords.has(problem.rule));
+  return told.flatMap((placed) => {
+    const place = wordsAt(placed, at?.words, reading.source, at?.paragraph.position);
+    const words = line.line.text.slice(placed.span.start, placed.span.end).trim();
+    const written = converted === null || words === placed.problem.text ? null : words;
+    return counted(placed, kitchen, place, severity(placed, converted, settings), written);
   });
+}
+
+function ofMention(
+  { mention, problems }: VersionMention,
+  { kitchen }: Version,
+  reading: RecipeReading,
+  settings: Settings,
+): Counted[] {
+  const at = reading.mentions.get(mention.key);
+  return problems.flatMap((placed) => {
+    const place = wordsAt(placed, at?.words, reading.source, at?.node.position);
+    return counted(placed, kitchen, place, severity(placed, null, settings), null);
+  });
+}
+
+function severity({ problem }: PlacedProblem, converted: string | null, settings: Settings): FindingSeverity | 'off' {
+  const rule = ruleFor(problem);
+  return severityOf(rule.name, rule.severity, converted, settings);
+}
+
+function counted(
+  { problem }: PlacedProblem,
+  kitchen: Kitchen,
+  place: Position | undefined,
+  severity: FindingSeverity | 'off',
+  written: string | null,
+): Counted[] {
+  return severity === 'off' ? [] : [{ problem, rule: ruleFor(problem), severity, place, kitchen, written }];
 }
 
 function wordsAt(
   { span }: PlacedProblem,
   words: Words | undefined,
+  source: string,
   fallback: Position | undefined,
 ): Position | undefined {
-  return words === undefined ? fallback : placeOf(words, span.start, span.end, fallback);
-}
-
-function finding(
-  { problem }: PlacedProblem,
-  converted: string | null,
-  version: Version,
-  settings: Settings,
-  place: Position | undefined,
-): Finding[] {
-  const rule = ruleFor(problem);
-  const severity = severityOf(rule.name, rule.severity, converted, settings);
-  if (severity === 'off') return [];
-  const { text, actual, expected, note } = rule.describe(problem, version.kitchen);
-  return [
-    { rule: rule.name, severity, kitchen: version.kitchen.id, text, actual, expected, note: note ?? null, place },
-  ];
+  return words === undefined ? fallback : placeOf(words, span.start, span.end, source, fallback);
 }

@@ -2,7 +2,7 @@ import type { Root } from 'mdast';
 import remarkFrontmatter from 'remark-frontmatter';
 import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
-import { attachSyntax, restoreForeign } from 'remark-retare';
+import { attachSyntax } from 'remark-retare';
 import { type Processor, unified } from 'unified';
 import type { VFile } from 'vfile';
 
@@ -17,7 +17,5 @@ const parser = unified()
 
 /** A post's tree as it lies on disk, front matter included, so that places are those of the file. */
 export function parsePost(file: VFile): Root {
-  const tree = parser.parse(file);
-  restoreForeign(tree, file);
-  return tree;
+  return parser.parse(file);
 }

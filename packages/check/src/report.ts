@@ -1,5 +1,4 @@
 import type { VFile } from 'vfile';
-import { reporter } from 'vfile-reporter';
 import type { CheckedPost } from './check-post.js';
 
 /** The sum of a check. */
@@ -32,8 +31,32 @@ export function summaryLine({ posts, amounts, kitchens, errors, warnings }: Summ
 
 /** Findings as lines of text, by file; nothing for files without any. */
 export function textReport(checked: readonly CheckedPost[], color: boolean): string {
-  const files = checked.map(({ file }) => file).filter((file) => file.messages.length > 0);
-  return files.length === 0 ? '' : reporter(files, { color, quiet: true, verbose: false });
+  const painted = color ? paint : plain;
+  return checked
+    .filter(({ file }) => file.messages.length > 0)
+    .map(({ file }) =>
+      [painted(file.path, 'heading'), ...file.messages.map((each) => textLine(each, painted))].join('\n'),
+    )
+    .join('\n\n');
+}
+
+/** `  14:3 error   UK shops sell … Write \`1 tin\` (unbuyable)` */
+function textLine({ line, column, fatal, reason, ruleId }: VFile['messages'][number], painted: typeof paint): string {
+  const place = line === undefined ? 'file' : `${line}:${column}`;
+  const severity = fatal === true ? painted('error  ', 'error') : painted('warning', 'warning');
+  return `  ${place.padEnd(6)} ${severity} ${reason} ${painted(`(${ruleId})`, 'aside')}`;
+}
+
+/** SGR codes, ECMA-48 8.3.117: begin and end. */
+const codes = { heading: [4, 24], error: [31, 39], warning: [33, 39], aside: [2, 22] } as const;
+
+function paint(text: string, as: keyof typeof codes): string {
+  const [begin, end] = codes[as];
+  return `\u001b[${begin}m${text}\u001b[${end}m`;
+}
+
+function plain(text: string): string {
+  return text;
 }
 
 /** One finding for a tool. */
@@ -45,7 +68,8 @@ export interface JsonFinding {
   endColumn: number | null;
   rule: string;
   severity: 'error' | 'warning';
-  kitchen: string | null;
+  /** Whose cooks meet it; none for a finding about the text itself. */
+  kitchens: string[];
   message: string;
   actual: string | null;
   expected: string[];
@@ -60,7 +84,7 @@ export function jsonReport(checked: readonly CheckedPost[]): JsonFinding[] {
 function jsonFinding(file: VFile, message: VFile['messages'][number]): JsonFinding {
   const { line = null, column = null, place } = message;
   const end = place !== undefined && 'end' in place ? place.end : undefined;
-  const extra = message as { kitchen?: string | null };
+  const extra = message as { kitchens?: string[] };
   return {
     file: file.path,
     line,
@@ -69,7 +93,7 @@ function jsonFinding(file: VFile, message: VFile['messages'][number]): JsonFindi
     endColumn: end?.column ?? null,
     rule: message.ruleId ?? '',
     severity: message.fatal === true ? 'error' : 'warning',
-    kitchen: extra.kitchen ?? null,
+    kitchens: extra.kitchens ?? [],
     message: message.reason,
     actual: message.actual ?? null,
     expected: message.expected ?? [],

@@ -18,5 +18,8 @@ export interface Rule<Name extends ProblemRule = ProblemRule> {
   name: Name;
   /** Severity in a native or re-authored version, unless the site's settings say otherwise. */
   severity: Severity;
+  /** How several kitchens are named where one sentence speaks for them: `UK and EU shops`, `a UK or EU kitchen`. */
+  joins: 'and' | 'or';
+  /** @param kitchen Its adjective may name several, whose words are the same. */
   describe(problem: Extract<Problem, { rule: Name }>, kitchen: Kitchen): RuleWords;
 }

@@ -1,8 +1,7 @@
-import type { RuleName, Settings, Severity } from '@retare/larder';
-import type { Root } from 'mdast';
-import { toString as wordsIn } from 'mdast-util-to-string';
-import type { RecipeReading } from 'remark-retare';
-import type { Position } from 'unist';
+import type { Larder, RuleName, Settings, Severity } from '@retare/larder';
+import type { Paragraph, Root } from 'mdast';
+import { openingLine, placeOf, type RecipeReading, wordsOf } from 'remark-retare';
+import { SKIP, visit } from 'unist-util-visit';
 import type { Finding } from './finding.js';
 import { severityOf } from './severity-of.js';
 
@@ -14,7 +13,7 @@ export function annotationFindings(reading: RecipeReading, settings: Settings): 
 }
 
 /** Re-authored versions that do not say what they were drawn from, so that none can tell when they are stale. */
-export function missingFrom(reading: RecipeReading, settings: Settings): Finding[] {
+export function missingFrom(reading: RecipeReading, larder: Larder, settings: Settings): Finding[] {
   const authored = [
     ...reading.recipe.parts.flatMap((part) => part.authored),
     ...reading.recipe.steps.flatMap((steps) => steps.authored),
@@ -23,51 +22,46 @@ export function missingFrom(reading: RecipeReading, settings: Settings): Finding
     .filter(({ from }) => from === null)
     .flatMap(({ key, kitchen }) => {
       const block = reading.blocks.get(key);
-      const text = `This version for \`${kitchen}\` does not say which native lines it was drawn from, so it cannot be told when it is stale. Give it \`from\``;
+      const whose = larder.kitchens.get(kitchen)?.adjective ?? kitchen;
       return told('missing-from', 'warning', settings, {
-        text,
+        text: `This ${whose} version does not say which native lines it was drawn from, so nobody can tell when it has gone stale. Give it \`from\``,
         actual: kitchen,
         expected: ['from'],
-        place: openingLine(block?.position),
+        place: block === undefined ? undefined : openingLine(block, reading.source),
       });
     });
 }
 
-function openingLine(position: Position | undefined): Position | undefined {
-  if (position === undefined) return undefined;
-  const { start } = position;
-  return { start, end: { ...start, column: start.column + 3, offset: (start.offset ?? 0) + 3 } };
-}
-
 /** Words of preserving. Each alone is enough to ask. */
-const preserving = [
-  'jars',
-  'jar',
-  'canning',
-  'canned it',
-  'water bath',
-  'brine',
-  'sterilize',
-  'sterilise',
-  'sterilised',
-  'sterilized',
-];
+const preserving =
+  /(?<![\p{L}\p{N}])(?:jars?|canning|canned it|water[ -]bath|brined?|sterili[sz](?:e|ed|ing))(?![\p{L}\p{N}])/iu;
 
-/** A post that talks of preserving and does not say whether it is a preserve. */
+/**
+ * A post that talks of preserving and does not say whether it is a preserve. An ingredient line that is bought in a jar says nothing
+ * of it.
+ */
 export function askPreserve(tree: Root, reading: RecipeReading, settings: Settings): Finding[] {
   if (reading.recipe.preserve !== null || reading.recipe.parts.length === 0) return [];
-  const words = ` ${wordsIn(tree)
-    .toLowerCase()
-    .replace(/[^\p{L}]+/gu, ' ')} `;
-  const word = preserving.find((each) => words.includes(` ${each} `));
-  if (word === undefined) return [];
-  const text = `This post talks of \`${word}\`. Write \`preserve: true\` under \`retare\` in its front matter if it is a preserve, whose amounts must never be changed, or \`preserve: false\``;
-  return told('ask-preserve', 'warning', settings, {
-    text,
-    actual: word,
-    expected: ['preserve: true', 'preserve: false'],
-    place: undefined,
+  const lines = new Set<Paragraph>([...reading.lines.values()].map(({ paragraph }) => paragraph));
+  let found: Finding[] | undefined;
+  visit(tree, (node) => {
+    if (found !== undefined || (node.type === 'paragraph' && lines.has(node))) return SKIP;
+    if (node.type !== 'paragraph' && node.type !== 'heading') return;
+    const words = wordsOf(node.children);
+    const match = preserving.exec(words.text);
+    if (match !== null) {
+      const [word] = match;
+      const place = placeOf(words, match.index, match.index + word.length, reading.source, node.position);
+      found = told('ask-preserve', 'warning', settings, {
+        text: `This post talks of \`${word}\` and does not say whether it is a preserve, whose amounts must never be changed. Write \`preserve: true\` or \`preserve: false\` under \`retare\` in its front matter`,
+        actual: word,
+        expected: ['preserve: true', 'preserve: false'],
+        place,
+      });
+    }
+    return SKIP;
   });
+  return found ?? [];
 }
 
 /** A finding about the text itself, in no kitchen. */
@@ -78,5 +72,5 @@ export function told(
   words: Pick<Finding, 'text' | 'actual' | 'expected' | 'place'>,
 ): Finding[] {
   const severity = severityOf(rule, own, null, settings);
-  return severity === 'off' ? [] : [{ rule, severity, kitchen: null, note: null, ...words }];
+  return severity === 'off' ? [] : [{ rule, severity, kitchens: [], note: null, ...words }];
 }

@@ -1,13 +1,15 @@
 export { larderOf } from './larder-of.js';
+export { massWords } from './page/mass-words.js';
 export { readerStyle } from './page/reader-style.js';
 export { type Placements, placeInTree, placementsOf } from './place/place-recipe.js';
-export type { Fault } from './read/fault.js';
+export { openingLine } from './read/blocks.js';
+export { type Fault, oneOf } from './read/fault.js';
 export { type FrontMatter, type FrontMatterFault, readFrontMatter } from './read/front-matter.js';
 export { matterOf } from './read/matter-of.js';
 export { readPost } from './read/read-post.js';
 export { readRecipe } from './read/read-recipe.js';
 export type { LinePlace, MentionPlace, RecipeReading } from './read/reading.js';
-export { placeOf, type Words } from './read/words-of.js';
+export { placeOf, type Words, wordsOf } from './read/words-of.js';
 export { default, type RemarkRetareOptions } from './remark-retare.js';
 export { attachSyntax } from './syntax/attach.js';
 export { type AnnotationName, annotations, isAnnotation } from './syntax/names.js';

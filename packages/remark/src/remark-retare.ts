@@ -8,7 +8,7 @@ import { matterOf } from './read/matter-of.js';
 import { readPost } from './read/read-post.js';
 import type { RecipeReading } from './read/reading.js';
 import { attachSyntax } from './syntax/attach.js';
-import { restoreForeign } from './syntax/restore.js';
+import { printAsWritten } from './syntax/print-as-written.js';
 import { versionsOf } from './versions-of.js';
 
 /** The plugin's option: plain data, so that a cache can tell when it changed. */
@@ -35,7 +35,7 @@ const remarkRetare: Plugin<[RemarkRetareOptions?], Root> = function (
   const larder = larderOf(options.larder);
   attachSyntax(this);
   return (tree, file) => {
-    restoreForeign(tree, file);
+    printAsWritten(this);
     const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
     if (reading === null) return;
     report(reading, file);

@@ -1,19 +1,19 @@
+import { massWords } from 'remark-retare';
 import type { Rule } from '../rule.js';
-import { foodName, onePack, packWords } from './words.js';
+import { aKitchen, foodName, listed, onePack, packWords } from './words.js';
 
 /** A remainder that spoils, or that is too little to keep. */
 export const awkwardLeftover: Rule<'awkward-leftover'> = {
   name: 'awkward-leftover',
   severity: 'warning',
+  joins: 'or',
   describe({ text, food, grams, spoils, days, packs }, kitchen) {
-    const left = `${grams.toDecimalPlaces(0)} g`;
-    const keeps = days === 1 ? 'which keeps a day' : `which keeps ${days} days`;
+    const keeps = days === 1 ? 'which keep a day' : `which keep ${days} days`;
     const why = spoils ? keeps : 'too little to be worth keeping';
-    const bought = packs
-      .map(({ count, pack }) => (count === 1 ? onePack(pack) : `${count} × ${packWords([pack])}`))
-      .join(' and ');
+    const bought = packs.map(({ count, pack }) => (count === 1 ? onePack(pack) : `${count} × ${packWords([pack])}`));
+    const name = foodName(food, kitchen);
     return {
-      text: `\`${text}\` of ${foodName(food, kitchen)} from ${bought} leaves ${left}, ${why}. Use the whole pack, or say what to do with the rest`,
+      text: `For \`${text}\` ${aKitchen(kitchen, 'middle')} cook buys ${listed(bought, 'and')} of ${name} and has ${massWords(grams, kitchen)} left, ${why}. Use all of it, or say what to do with the rest`,
       actual: text,
       expected: [],
     };

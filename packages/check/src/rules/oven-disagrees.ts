@@ -4,6 +4,7 @@ import type { Rule } from '../rule.js';
 export const ovenDisagrees: Rule<'oven-disagrees'> = {
   name: 'oven-disagrees',
   severity: 'warning',
+  joins: 'and',
   describe({ text, first, second }) {
     return {
       text: `\`${first}\` and \`${second}\` are more than a dial step apart. Correct one of them; the conventional heat is what other kitchens get`,

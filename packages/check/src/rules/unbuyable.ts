@@ -8,6 +8,7 @@ type Unbuyable = Extract<Problem, { rule: 'unbuyable' }>;
 export const unbuyable: Rule<'unbuyable'> = {
   name: 'unbuyable',
   severity: 'error',
+  joins: 'and',
   describe(problem, kitchen) {
     const expected = problem.reason === 'not-sold' ? [] : writtenFor(kitchen, problem.nearest);
     return { actual: problem.text, expected, ...words(problem, kitchen, expected) };
@@ -34,7 +35,7 @@ function words(problem: Unbuyable, kitchen: Kitchen, expected: string[]): Pick<R
       };
     case 'part-of-piece':
       return {
-        text: `No shop sells part of one, so \`${problem.text}\` of ${name} cannot be bought. ${writeInstead(expected, 'Re-author the line')}`,
+        text: `${shops} sell ${name} whole, so \`${problem.text}\` of them cannot be bought. ${writeInstead(expected, 'Re-author the line')}`,
       };
     case 'counter-step': {
       const step = writtenFor(kitchen, [counterStep(kitchen)])[0] ?? '';

@@ -5,6 +5,7 @@ import type { Rule } from '../rule.js';
 export const underdone: Rule<'underdone'> = {
   name: 'underdone',
   severity: 'error',
+  joins: 'and',
   describe({ text, minimum, write }) {
     const least = writeTerm({ low: minimum.temperature, high: null, unit: minimum.unit });
     const hold = minimum.hold === '' ? '' : ` (${minimum.hold})`;

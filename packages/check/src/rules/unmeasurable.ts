@@ -1,11 +1,12 @@
-import { type Kitchen, nameIn, type Problem } from '@retare/core';
+import type { Kitchen, Problem } from '@retare/core';
 import type { Rule } from '../rule.js';
-import { article, writeInstead, writtenFor } from './words.js';
+import { aKitchen, foodName, writeInstead, writtenFor } from './words.js';
 
 /** An amount that no tool of the kitchen measures. */
 export const unmeasurable: Rule<'unmeasurable'> = {
   name: 'unmeasurable',
   severity: 'error',
+  joins: 'or',
   describe(problem, kitchen) {
     const expected = writtenFor(kitchen, problem.nearest);
     const instead = writeInstead(expected, 'Give it in a unit that a cook there can measure');
@@ -14,20 +15,15 @@ export const unmeasurable: Rule<'unmeasurable'> = {
 };
 
 function because(problem: Extract<Problem, { rule: 'unmeasurable' }>, kitchen: Kitchen): string {
-  const of = problem.food === null ? '' : ` of ${nameIn(problem.food, kitchen.id).many}`;
-  const a = `${article(kitchen.adjective)} ${kitchen.adjective} kitchen`;
+  const of = problem.food === null ? '' : ` of ${foodName(problem.food, kitchen)}`;
   switch (problem.reason) {
     case 'no-tool':
-      return `${capital(a)} has no scale to weigh \`${problem.text}\`${of}`;
+      return `${aKitchen(kitchen, 'start')} kitchen has no scale to weigh \`${problem.text}\`${of}`;
     case 'no-unit':
-      return `${capital(a)} has no measure for \`${problem.text}\`${of}`;
+      return `${aKitchen(kitchen, 'start')} kitchen has no measure for \`${problem.text}\`${of}`;
     case 'below-smallest':
-      return `\`${problem.text}\`${of} is less than anything in ${a} measures`;
+      return `\`${problem.text}\`${of} is less than anything in ${aKitchen(kitchen, 'middle')} kitchen measures`;
     case 'between-measures':
-      return `No spoon, cup, jug or scale of ${a} holds \`${problem.text}\`${of}`;
+      return `No spoon, cup, jug or scale of ${aKitchen(kitchen, 'middle')} kitchen holds \`${problem.text}\`${of}`;
   }
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

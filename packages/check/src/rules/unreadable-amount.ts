@@ -4,6 +4,7 @@ import type { Rule } from '../rule.js';
 export const unreadableAmount: Rule<'unreadable-amount'> = {
   name: 'unreadable-amount',
   severity: 'error',
+  joins: 'and',
   describe({ text, because, instead }) {
     return { text: `${because} ${instead}`, actual: text, expected: [] };
   },

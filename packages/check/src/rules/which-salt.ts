@@ -4,6 +4,7 @@ import type { Rule } from '../rule.js';
 export const whichSalt: Rule<'which-salt'> = {
   name: 'which-salt',
   severity: 'warning',
+  joins: 'and',
   describe({ text, grams }) {
     const [light, heavy] = grams.map((each) => each.toDecimalPlaces(1).toString());
     return {

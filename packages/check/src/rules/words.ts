@@ -9,10 +9,17 @@ import {
   writeStated,
 } from '@retare/core';
 
+/** `a, b or c` */
+export function listed(words: readonly string[], joins: 'and' | 'or'): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${joins} ${words.at(-1)}`;
+}
+
 /** `` `a` or `b` `` */
 export function quoted(words: readonly string[]): string {
-  const marked = words.map((word) => `\`${word}\``);
-  return marked.length < 2 ? marked.join('') : `${marked.slice(0, -1).join(', ')} or ${marked.at(-1)}`;
+  return listed(
+    words.map((word) => `\`${word}\``),
+    'or',
+  );
 }
 
 /** The amounts that would do, written as the kitchen writes them, each once. */
@@ -25,20 +32,41 @@ export function foodName(food: Food, kitchen: Kitchen): string {
   return nameIn(food, kitchen.id).many;
 }
 
-/** `400 g tins`, `8 and 16 fl oz cartons` */
+/** `400 g tins`, `8 and 16 fl oz cartons`, `boxes of 6 and 12` */
 export function packWords(packs: readonly Pack[]): string {
-  const sizes = packs.map(
-    (pack) => `${writeNumber(pack.size, pack.unit)} ${pack.unit === 'floz' ? 'fl oz' : pack.unit}`,
+  const byWord = new Map<string, Pack[]>();
+  for (const pack of packs) {
+    const key = `${pack.word} ${pack.unit === 'count'}`;
+    byWord.set(key, [...(byWord.get(key) ?? []), pack]);
+  }
+  return listed(
+    [...byWord.values()].map((alike) => sizesOf(alike)),
+    'and',
   );
-  const words = [...new Set(packs.map((pack) => plural(pack.word)))].join(' and ');
-  const list = sizes.length < 2 ? sizes.join('') : `${sizes.slice(0, -1).join(', ')} and ${sizes.at(-1)}`;
-  return `${list} ${words}`;
 }
 
-/** `a 400 g tin` */
+/** Packs of one word, all counted or none. */
+function sizesOf(packs: readonly Pack[]): string {
+  const word = plural(packs[0]?.word || 'pack');
+  if (packs[0]?.unit === 'count') {
+    return `${word} of ${listed(
+      packs.map(({ size }) => writeNumber(size, 'count')),
+      'and',
+    )}`;
+  }
+  return `${listed(packs.map(sizeOf), 'and')} ${word}`;
+}
+
+function sizeOf({ size, unit }: Pack): string {
+  return `${writeNumber(size, unit)} ${unit === 'floz' ? 'fl oz' : unit}`;
+}
+
+/** `a 400 g tin`, `an 8 oz pack`, `a box of 6` */
 export function onePack(pack: Pack): string {
-  const unit = pack.unit === 'floz' ? 'fl oz' : pack.unit;
-  return `a ${writeNumber(pack.size, pack.unit)} ${unit} ${pack.word}`;
+  const word = pack.word || 'pack';
+  if (pack.unit === 'count') return `a ${word} of ${writeNumber(pack.size, 'count')}`;
+  const size = sizeOf(pack);
+  return `${/^(8|11|18)(\D|$)/.test(size) ? 'an' : 'a'} ${size} ${word}`;
 }
 
 /** `Write … or …`, or nothing where nothing is known that would do. */
@@ -49,4 +77,10 @@ export function writeInstead(expected: readonly string[], otherwise: string): st
 /** `a` or `an` before a kitchen's adjective. */
 export function article(word: string): string {
   return /^[AEIO]/.test(word) ? 'an' : 'a';
+}
+
+/** `A UK`, `An Australian or EU` */
+export function aKitchen({ adjective }: Kitchen, start: 'start' | 'middle'): string {
+  const words = `${article(adjective)} ${adjective}`;
+  return start === 'start' ? words.charAt(0).toUpperCase() + words.slice(1) : words;
 }

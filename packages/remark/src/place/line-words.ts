@@ -1,6 +1,8 @@
-import { type Edit, type LineNote, nameIn, type Version, type VersionLine } from '@retare/core';
+import { applyEdits, type Edit, type LineNote, nameIn, type Version, type VersionLine } from '@retare/core';
 import type { PhrasingContent } from 'mdast';
 import type { RecipeReading } from '../read/reading.js';
+import { isAnnotation } from '../syntax/names.js';
+import { mentionsOf, readAs, wordsInstead } from './annotation-readings.js';
 import { inlineElement, words } from './element.js';
 import { spliceWords } from './splice-words.js';
 
@@ -11,32 +13,40 @@ export function lineWords(
   reading: RecipeReading,
 ): { same: string; children: () => PhrasingContent[] } {
   const place = reading.lines.get(line.line.key);
-  const edits = [...line.edits, ...mentionEdits(line, version, reading)];
+  const edits = [...line.edits, ...annotationEdits(line, version, reading)];
   const note = noteWords(line, version);
   return {
-    same: JSON.stringify([edits, note]),
+    same: JSON.stringify([applyEdits(line.line.text, edits), note]),
     children: () => {
       const content = place === undefined ? [words(line.line.text)] : spliceWords(place.paragraph.children, edits);
+      const plain = withoutAnnotations(content, reading.source);
       return note === ''
-        ? content
-        : [...content, words(' '), inlineElement('small', { className: ['retare-note'] }, [words(`(${note})`)])];
+        ? plain
+        : [...plain, words(' '), inlineElement('small', { className: ['retare-note'] }, [words(`(${note})`)])];
     },
   };
 }
 
 /** Annotations inside the line: lengths, temperatures. */
-function mentionEdits({ line }: VersionLine, version: Version, reading: RecipeReading): Edit[] {
-  const pieces = reading.lines.get(line.key)?.words.pieces ?? [];
-  return version.steps.flatMap(({ mentions }) =>
-    mentions.flatMap(({ mention, text, hold }): Edit[] => {
-      const own = reading.mentions.get(mention.key)?.words.pieces ?? [];
-      const inLine = pieces.filter((piece) => own.some(({ node }) => node === piece.node));
-      const first = inLine[0];
-      const last = inLine.at(-1);
-      if (first === undefined || last === undefined || (text === mention.text && hold === '')) return [];
-      return [{ start: first.start, end: last.end, text }];
-    }),
-  );
+function annotationEdits({ line, edits }: VersionLine, version: Version, reading: RecipeReading): Edit[] {
+  const directives = reading.lines.get(line.key)?.words.directives ?? [];
+  return directives.flatMap(({ node, start, end }): Edit[] => {
+    const own = mentionsOf(version).get(reading.mentionKeys.get(node) ?? '');
+    if (own === undefined || edits.some((edit) => edit.start < end && start < edit.end)) return [];
+    const text = readAs(own, version);
+    return text === own.mention.text ? [] : [{ start, end, text }];
+  });
+}
+
+/** Annotations of ours give way to their words. */
+export function withoutAnnotations(nodes: readonly PhrasingContent[], source: string): PhrasingContent[] {
+  return nodes.flatMap((node): PhrasingContent[] => {
+    if (node.type === 'textDirective' && isAnnotation(node.type, node.name))
+      return withoutAnnotations(wordsInstead(node, source), source);
+    if ('children' in node)
+      node.children = withoutAnnotations(node.children as PhrasingContent[], source) as typeof node.children;
+    return [node];
+  });
 }
 
 /** What a reader has to know about the line there and then. */

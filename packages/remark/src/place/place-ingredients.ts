@@ -2,9 +2,10 @@ import type { Version, VersionPart } from '@retare/core';
 import type { RootContent } from 'mdast';
 import type { ContainerDirective } from 'mdast-util-directive';
 import type { RecipeReading } from '../read/reading.js';
-import { blockElement, words, wordsElement } from './element.js';
+import { type Readings, replaceAnnotations } from './annotation-readings.js';
+import { type BlockLabel, contentOf, partLabel } from './block-content.js';
+import { blockElement } from './element.js';
 import { lineWords } from './line-words.js';
-import { withoutAnnotations } from './splice-words.js';
 import { marks, merged, sideBySide } from './variants.js';
 import { working } from './working.js';
 
@@ -13,12 +14,14 @@ import { working } from './working.js';
  * kitchens that have one.
  *
  * @param index Which part of the versions.
+ * @param prose Readings of annotations in what is no line.
  */
 export function placeIngredients(
   index: number,
   versions: readonly Version[],
   native: string,
   reading: RecipeReading,
+  prose: Readings,
 ): RootContent | null {
   const parts = versions.flatMap((version) => {
     const part = version.parts[index];
@@ -29,9 +32,14 @@ export function placeIngredients(
   if (first === undefined || block === undefined) return null;
   const onNative = parts.filter(({ part }) => part.ingredients === part.part.native);
   placeLines(onNative, native, reading);
+  replaceAnnotations(block, prose, reading.source);
   const own = parts.filter(({ part }) => part.ingredients !== part.part.native);
-  const children: RootContent[] = [...label(first.part), ...nativeList(block, onNative, own.length > 0, native)];
-  for (const { version, part } of own) children.push(authoredList(part, version, native, reading));
+  const authored = own.map(({ version, part }) => authoredList(part, version, native, reading));
+  const children: RootContent[] = [
+    ...partLabel(labelsOf(parts, reading), native),
+    ...nativeList(block, onNative, own.length > 0, native),
+    ...authored,
+  ];
   if (first.version.recipe.preserve !== true) {
     for (const { version, part } of parts) {
       const details = version.kitchen.id === native ? null : working(part, version.kitchen, native);
@@ -46,10 +54,12 @@ interface PlacedPart {
   part: VersionPart;
 }
 
-function label({ part }: VersionPart): RootContent[] {
-  return part.native.label === null
-    ? []
-    : [wordsElement('p', { className: ['retare-part'] }, [words(part.native.label)])];
+function labelsOf(parts: readonly PlacedPart[], reading: RecipeReading): BlockLabel[] {
+  return parts.map(({ version, part }) => ({
+    kitchen: version.kitchen.id,
+    own: reading.blocks.get(part.ingredients.key),
+    native: reading.blocks.get(part.part.native.key),
+  }));
 }
 
 function placeLines(parts: readonly PlacedPart[], native: string, reading: RecipeReading): void {
@@ -87,15 +97,6 @@ function nativeList(
 /** The author's own list for a kitchen, word for word. */
 function authoredList(part: VersionPart, version: Version, native: string, reading: RecipeReading): RootContent {
   const block = reading.blocks.get(part.ingredients.key);
-  const content = block === undefined ? [] : contentOf(block);
-  for (const line of part.ingredients.lines) {
-    const place = reading.lines.get(line.key);
-    if (place !== undefined) place.paragraph.children = withoutAnnotations(place.paragraph.children);
-  }
-  return blockElement('div', marks([version.kitchen.id], native), content);
-}
-
-/** What stands in a block, its label aside. */
-function contentOf(block: ContainerDirective): RootContent[] {
-  return block.children.filter((child) => !(child.type === 'paragraph' && child.data?.directiveLabel === true));
+  if (block !== undefined) replaceAnnotations(block, new Map(), reading.source);
+  return blockElement('div', marks([version.kitchen.id], native), block === undefined ? [] : contentOf(block));
 }

@@ -1,13 +1,20 @@
 import type { Caution, Kitchen, Version } from '@retare/core';
 import type { Nodes, Root, RootContent } from 'mdast';
-import { SKIP, visit } from 'unist-util-visit';
+import { EXIT, SKIP, visit } from 'unist-util-visit';
 import { cautionWords, cupWords, standingWords } from '../page/words.js';
 import type { RecipeReading } from '../read/reading.js';
 import { isAnnotation } from '../syntax/names.js';
+import {
+  annotationReadings,
+  type PlacedSteps,
+  type Readings,
+  replaceAnnotations,
+  wordsInstead,
+} from './annotation-readings.js';
 import { chooser } from './chooser.js';
 import { blockElement, words, wordsElement } from './element.js';
 import { placeIngredients } from './place-ingredients.js';
-import { mentionReadings, placeMethod } from './place-method.js';
+import { placeMethod } from './place-method.js';
 import { marks, merged, sideBySide } from './variants.js';
 
 /** What takes the place of a node that the author wrote; nothing for one that falls away. */
@@ -26,11 +33,16 @@ export function placementsOf(tree: Root, reading: RecipeReading, versions: reado
     const block = reading.blocks.get(key);
     if (block !== undefined) placements.set(block, content);
   };
-  for (const [node, content] of proseReadings(tree, versions, native, reading)) placements.set(node, content);
+  const prose = proseReadings(versions, native, reading);
+  placeProse(tree, prose, reading, placements);
+  for (const block of reading.stray) {
+    replaceAnnotations(block, new Map(), reading.source);
+    placements.set(block, [blockElement('div', {}, block.children)]);
+  }
   reading.recipe.parts.forEach((part, index) => {
     replace(
       part.native.key,
-      [placeIngredients(index, versions, native, reading)].filter((placed) => placed !== null),
+      [placeIngredients(index, versions, native, reading, prose)].filter((placed) => placed !== null),
     );
     for (const { key } of part.authored) replace(key, []);
   });
@@ -41,7 +53,7 @@ export function placementsOf(tree: Root, reading: RecipeReading, versions: reado
     );
     for (const { key } of steps.authored) replace(key, []);
   });
-  placeChooser(reading, versions, native, placements);
+  placeChooser(tree, reading, versions, native, placements);
   return placements;
 }
 
@@ -55,45 +67,63 @@ export function placeInTree(tree: Root, placements: Placements): void {
   });
 }
 
-/** Annotations outside our blocks. Those in ingredient lines follow their own line. */
-function proseReadings(tree: Root, versions: readonly Version[], native: string, reading: RecipeReading): Placements {
-  const all = versions.flatMap((version) => {
+/** Readings of the annotations outside methods. */
+function proseReadings(versions: readonly Version[], native: string, reading: RecipeReading): Readings {
+  const all = versions.flatMap((version): PlacedSteps[] => {
     const steps = version.steps.find(({ steps: each }) => each.native.key === 'prose');
     return steps === undefined ? [] : [{ version, steps }];
   });
-  const readings = mentionReadings(all, native, reading);
-  const placements: Placements = new Map();
+  return annotationReadings(all, native, reading);
+}
+
+/** Annotations outside our blocks; those inside are placed with their block. */
+function placeProse(tree: Root, readings: Readings, reading: RecipeReading, placements: Placements): void {
+  const apart = new Set<Nodes>([...reading.blocks.values(), ...reading.stray]);
   visit(tree, (node) => {
-    if (node.type === 'containerDirective' && [...reading.blocks.values()].includes(node)) return SKIP;
-    if (node.type === 'textDirective' && isAnnotation(node.type, node.name))
-      placements.set(node, readings.get(node) ?? node.children);
-    return undefined;
+    if (apart.has(node)) return SKIP;
+    if (node.type !== 'textDirective' || !isAnnotation(node.type, node.name)) return;
+    placements.set(node, readings.get(node) ?? wordsInstead(node, reading.source));
+    return SKIP;
   });
-  return placements;
 }
 
 /** At its markers, or before the first block; standing, the way of filling cups and general cautions go with it. */
 function placeChooser(
+  tree: Root,
   reading: RecipeReading,
   versions: readonly Version[],
   native: string,
   placements: Placements,
 ): void {
-  const blocks = [...reading.blocks.values()];
-  const first = blocks.find((block) => placements.get(block)?.length !== 0);
   const heading =
-    reading.recipe.preserve === true ? [] : [chooserFor(versions, native, false), ...standing(versions, native)];
+    reading.recipe.preserve === true ? [] : [...chooserFor(versions, native, false), ...standing(versions, native)];
   const before: RootContent[] = [...heading, ...cautions(versions)];
   const [marker, ...others] = reading.markers;
   if (marker !== undefined) placements.set(marker, before);
-  else if (first !== undefined) placements.set(first, [...before, ...(placements.get(first) ?? [])]);
+  else {
+    const first = firstBlock(tree, reading, placements);
+    if (first !== undefined) placements.set(first, [...before, ...(placements.get(first) ?? [])]);
+  }
   for (const other of others)
-    placements.set(other, reading.recipe.preserve === true ? [] : [chooserFor(versions, native, true)]);
+    placements.set(other, reading.recipe.preserve === true ? [] : chooserFor(versions, native, true));
 }
 
-function chooserFor(versions: readonly Version[], native: string, again: boolean): RootContent {
+/** The first block that stays on the page, in the order of the post. */
+function firstBlock(tree: Root, reading: RecipeReading, placements: Placements): Nodes | undefined {
+  const blocks = new Set<Nodes>(reading.blocks.values());
+  let first: Nodes | undefined;
+  visit(tree, (node) => {
+    if (!blocks.has(node) || placements.get(node)?.length === 0) return;
+    first = node;
+    return EXIT;
+  });
+  return first;
+}
+
+/** Nothing to choose, no control. */
+function chooserFor(versions: readonly Version[], native: string, again: boolean): RootContent[] {
   const kitchens: Kitchen[] = versions.map(({ kitchen }) => kitchen);
-  return kitchens.length < 2 ? blockElement('div', {}, []) : chooser(kitchens, native, again);
+  return kitchens.length < 2 ? [] : [chooser(kitchens, native, again)];
 }
 
 function standing(versions: readonly Version[], native: string): RootContent[] {
@@ -106,7 +136,10 @@ function standing(versions: readonly Version[], native: string): RootContent[] {
   // One kitchen's words alone still have to hide from the others.
   const only = variants.length === 1 && lines.length < versions.length;
   const first = variants[0];
-  if (only && first !== undefined) return [wordsElement('p', { ...marks(first.kitchens, native) }, first.children)];
+  if (only && first !== undefined) {
+    const { dataRetare, className = [] } = marks(first.kitchens, native);
+    return [wordsElement('p', { dataRetare, className: ['retare-standing', ...className] }, first.children)];
+  }
   return [wordsElement('p', { className: ['retare-standing'] }, sideBySide(variants, native))];
 }
 

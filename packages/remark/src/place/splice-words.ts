@@ -1,16 +1,15 @@
 import { type Edit, sorted } from '@retare/core';
-import type { PhrasingContent, Text } from 'mdast';
+import type { PhrasingContent } from 'mdast';
 import { wordsOf } from '../read/words-of.js';
-import { isAnnotation } from '../syntax/names.js';
 
 /**
- * A copy of phrasing content with stretches of its words replaced and annotations taken off. Markup around the words stays; what
- * replaces a stretch stands where the stretch began.
+ * A copy of phrasing content with stretches of its words replaced. Markup around the words stays; what replaces a stretch stands where
+ * the stretch began.
  *
  * @param edits Offsets in the words of the content.
  */
 export function spliceWords(nodes: readonly PhrasingContent[], edits: readonly Edit[]): PhrasingContent[] {
-  const copy = structuredClone(nodes) as PhrasingContent[];
+  const copy = copyOf(nodes);
   const { pieces } = wordsOf(copy);
   for (const edit of sorted(edits).reverse()) {
     const touched = pieces.filter(({ start, end }) => start < edit.end && edit.start < end);
@@ -20,21 +19,22 @@ export function spliceWords(nodes: readonly PhrasingContent[], edits: readonly E
       node.value = node.value.slice(0, from) + (index === 0 ? edit.text : '') + node.value.slice(to);
     });
   }
-  return withoutAnnotations(copy);
+  return withoutEmpty(copy);
 }
 
-/** Annotations of ours give way to their words. */
-export function withoutAnnotations(nodes: readonly PhrasingContent[]): PhrasingContent[] {
+/** A copy as deep as the words go. What other plugins hang on a node is shared: it may hold what cannot be cloned. */
+export function copyOf(nodes: readonly PhrasingContent[]): PhrasingContent[] {
+  return nodes.map((node) =>
+    'children' in node ? ({ ...node, children: copyOf(node.children) } as PhrasingContent) : { ...node },
+  );
+}
+
+/** Words and markup that an edit has left empty fall away. */
+function withoutEmpty(nodes: readonly PhrasingContent[]): PhrasingContent[] {
   return nodes.flatMap((node): PhrasingContent[] => {
-    if (node.type === 'textDirective' && isAnnotation(node.type, node.name)) return withoutAnnotations(node.children);
-    if ('children' in node)
-      node.children = withoutAnnotations(node.children as PhrasingContent[]) as typeof node.children;
-    return isEmpty(node) ? [] : [node];
+    if (node.type === 'text' || node.type === 'inlineCode') return node.value === '' ? [] : [node];
+    if (!('children' in node) || node.children.length === 0) return [node];
+    node.children = withoutEmpty(node.children as PhrasingContent[]) as typeof node.children;
+    return node.children.length === 0 ? [] : [node];
   });
-}
-
-/** Emphasis that lost all its words to an edit. */
-function isEmpty(node: PhrasingContent): boolean {
-  if (node.type === 'text') return (node as Text).value === '';
-  return (node.type === 'emphasis' || node.type === 'strong' || node.type === 'delete') && node.children.length === 0;
 }

@@ -1,7 +1,8 @@
 import {
   type Bought,
-  Exact,
+  type Exact,
   type Kitchen,
+  plural,
   type VersionLine,
   type VersionPart,
   type Weighed,
@@ -10,6 +11,7 @@ import {
   writeTerm,
 } from '@retare/core';
 import type { RootContent } from 'mdast';
+import { massWords } from '../page/mass-words.js';
 import { pageWords, percent } from '../page/words.js';
 import { blockElement, words, wordsElement } from './element.js';
 import { shownName } from './line-words.js';
@@ -73,7 +75,7 @@ function shopping(bought: Bought | null, kitchen: Kitchen): string | null {
   const leaves = left.greaterThan(0) ? `, which leaves ${massWords(left, kitchen)}` : '';
   if (bought.looseGrams !== null) return `buy ${looseWords(bought.looseGrams, kitchen)}${leaves}`;
   const packs = bought.packs.map(({ count, pack }) => {
-    return `${count} × ${writeNumber(pack.size, pack.unit)} ${pack.unit === 'count' ? '' : `${unitWord(pack.unit)} `}${pack.word}`.trim();
+    return `${count} × ${writeNumber(pack.size, pack.unit)} ${pack.unit === 'count' ? '' : `${unitWord(pack.unit)} `}${count === 1 ? pack.word : plural(pack.word)}`.trim();
   });
   return `buy ${packs.join(' and ')}${leaves}`;
 }
@@ -86,11 +88,4 @@ function looseWords(grams: Exact, kitchen: Kitchen): string {
   if (kitchen.counter.unit === 'lb')
     return writeTerm({ low: grams.dividedBy('453.59237').toDecimalPlaces(4), high: null, unit: 'lb' });
   return writeTerm({ low: grams, high: null, unit: 'g' });
-}
-
-/** A remainder, to the gram or the quarter ounce. */
-function massWords(grams: Exact, kitchen: Kitchen): string {
-  if (kitchen.writes.mass.includes('g')) return writeTerm({ low: grams, high: null, unit: 'g' });
-  const ounces = Exact.max(grams.dividedBy('28.349523125').times(4).round().dividedBy(4), '0.25');
-  return writeTerm({ low: ounces, high: null, unit: 'oz' });
 }

@@ -1,4 +1,6 @@
+import { unknownKitchen } from './attributes.js';
 import { oneOf } from './fault.js';
+import { near } from './near.js';
 
 /** What holds for a whole post, under `retare:` in its front matter. */
 export interface FrontMatter {
@@ -10,7 +12,10 @@ export interface FrontMatter {
 
 /** Something in the front matter that cannot be understood. */
 export interface FrontMatterFault {
+  /** The key under `retare`, or `retare` itself. */
   key: string;
+  /** Which of the two an author would edit. */
+  on: 'key' | 'value';
   actual: string;
   expected: string[];
   message: string;
@@ -34,7 +39,9 @@ export function readFrontMatter(
   if (!isBlock(own))
     return {
       frontMatter,
-      faults: [fault('retare', own, [...keys], `\`retare\` takes a block of keys. Use ${oneOf(keys)}`)],
+      faults: [
+        fault('retare', own, [...keys], `\`retare\` takes a block of keys, not \`${String(own)}\`. Use ${oneOf(keys)}`),
+      ],
     };
   const faults: FrontMatterFault[] = [];
   for (const [key, value] of Object.entries(own)) {
@@ -48,27 +55,34 @@ function readKey(key: string, value: unknown, into: FrontMatter, kitchens: reado
   switch (key) {
     case 'kitchen':
       if (typeof value !== 'string' || !kitchens.includes(value)) {
-        return fault(
-          key,
-          value,
-          kitchens,
-          `There is no kitchen \`${String(value)}\`. Use ${oneOf(kitchens)}, or one from your larder file`,
-        );
+        const { actual, expected, message } = unknownKitchen(String(value), kitchens);
+        return { key, on: 'value', actual, expected, message };
       }
       into.kitchen = value;
       return null;
     case 'preserve':
-      if (typeof value !== 'boolean') return fault(key, value, ['true', 'false'], '`preserve` is `true` or `false`');
+      if (typeof value !== 'boolean')
+        return fault(
+          key,
+          value,
+          ['true', 'false'],
+          `\`preserve\` cannot be \`${String(value)}\`. Write \`true\` or \`false\``,
+        );
       into.preserve = value;
       return null;
     case 'makes':
     case 'anchor':
       if (typeof value !== 'string' && typeof value !== 'number')
-        return fault(key, value, ['words'], `\`${key}\` takes words`);
+        return fault(
+          key,
+          value,
+          ['words'],
+          `\`${key}\` takes words, not a list or a block. Write them on one line, in quotes if they hold a colon`,
+        );
       into[key] = String(value);
       return null;
     default:
-      return fault(key, key, [...keys], `\`${key}\` is no key of \`retare\`. Use ${oneOf(keys)}`);
+      return unknownKey(key);
   }
 }
 
@@ -77,5 +91,12 @@ function isBlock(value: unknown): value is Record<string, unknown> {
 }
 
 function fault(key: string, actual: unknown, expected: readonly string[], message: string): FrontMatterFault {
-  return { key, actual: String(actual), expected: [...expected], message };
+  return { key, on: 'value', actual: String(actual), expected: [...expected], message };
+}
+
+function unknownKey(key: string): FrontMatterFault {
+  const meant = near(key, keys);
+  const instead = meant === undefined ? `Use ${oneOf(keys)}` : `Write \`${meant}\``;
+  const expected = meant === undefined ? [...keys] : [meant];
+  return { key, on: 'key', actual: key, expected, message: `\`retare\` has no key \`${key}\`. ${instead}` };
 }

@@ -1,9 +1,13 @@
 import { findFood, findFoodOfLine, type Kitchen, type Line, type LineReading, readLine, type Span } from '@retare/core';
-import type { ListItem, Paragraph, PhrasingContent } from 'mdast';
-import type { TextDirective } from 'mdast-util-directive';
-import { visit } from 'unist-util-visit';
+import type { ListItem, Paragraph } from 'mdast';
+import { readAttributes } from './attributes.js';
+import type { Fault } from './fault.js';
+import { unreadable } from './read-mention.js';
 import type { LinePlace, ReadingContext } from './reading.js';
-import { wordsOf } from './words-of.js';
+import { placeOf, type Words, wordsOf } from './words-of.js';
+
+/** An annotation among the words of a line. */
+type InLine = Words['directives'][number];
 
 /**
  * One list item as an ingredient line.
@@ -15,80 +19,72 @@ export function readLineItem(
   key: string,
   kitchen: Kitchen,
   context: ReadingContext,
-): { line: Line; place: LinePlace } | null {
+): { line: Line; place: LinePlace; faults: Fault[] } | null {
   const paragraph = item.children.find((child): child is Paragraph => child.type === 'paragraph');
   if (paragraph === undefined) return null;
   const words = wordsOf(paragraph.children);
   if (words.text.trim() === '') return null;
-  const override = amountIn(paragraph);
-  const reading =
-    override === null
-      ? readLine(words.text, { kitchen: kitchen.units })
-      : overridden(words.text, override, paragraph, kitchen);
+  const override = words.directives.find(({ node }) => node.name === 'amount');
+  const whole = readLine(words.text, { kitchen: kitchen.units });
+  const { reading, of, faults } =
+    override === undefined
+      ? { reading: whole, of: undefined, faults: [] }
+      : overridden(whole, override, kitchen, context);
   const named = findFoodOfLine(reading, context.foods, kitchen.id);
-  const of = override?.attributes?.of;
-  const food = of == null ? (named?.food ?? null) : findFood(of, context.foods, kitchen.id);
+  const food = of === undefined ? (named?.food ?? null) : findFood(of, context.foods, kitchen.id);
   return {
-    line: { key, text: words.text, reading: withoutAnnotated(reading, paragraph), food, name: named?.name ?? null },
+    line: { key, text: words.text, reading: withoutAnnotated(reading, words), food, name: named?.name ?? null },
     place: { item, paragraph, words },
+    faults,
   };
 }
 
-/** An `amount` annotation in the line: it overrides what would be found. */
-function amountIn(paragraph: Paragraph): TextDirective | null {
-  let found: TextDirective | null = null;
-  visit(paragraph, 'textDirective', (node: TextDirective) => {
-    if (node.name === 'amount') found ??= node;
-  });
-  return found;
-}
-
-function overridden(text: string, annotation: TextDirective, paragraph: Paragraph, kitchen: Kitchen): LineReading {
-  const label = wordsOf(annotation.children);
-  const start = startOf(annotation, paragraph.children) ?? 0;
+/** An `amount` annotation in the line overrides what would be found; one that cannot be read does not. */
+function overridden(
+  whole: LineReading,
+  { node, start }: InLine,
+  kitchen: Kitchen,
+  context: ReadingContext,
+): { reading: LineReading; of: string | undefined; faults: Fault[] } {
+  const { attributes, faults } = readAttributes(node, context);
+  const label = wordsOf(node.children);
   const reading = readLine(label.text, { kitchen: kitchen.units });
+  if (reading.amounts.length === 0 && reading.doubt === null) {
+    const place = placeOf(label, 0, label.text.length, context.source, node.position);
+    faults.push({ ...unreadable('amount', label.text), place });
+    return { reading: whole, of: attributes.of, faults };
+  }
   const shift = <Placed extends { span: Span }>(placed: Placed): Placed => ({
     ...placed,
-    span: { start: placed.span.start + start, end: placed.span.end + start },
+    span: moved(placed.span, start),
   });
-  // The rest of the line still names the food.
-  const whole = readLine(text, { kitchen: kitchen.units });
   return {
-    ...reading,
-    text,
-    amounts: reading.amounts.map(shift),
-    pack: reading.pack === null ? null : shift(reading.pack),
-    amountSpans: reading.amountSpans.map(({ start: from, end }) => ({ start: from + start, end: end + start })),
-    food: reading.food === null ? whole.food : shift(reading.food),
-    size: reading.size === null ? null : shift(reading.size),
-    further: reading.further.map(shift),
-    doubt: reading.doubt === null ? null : shift(reading.doubt),
+    of: attributes.of,
+    faults,
+    reading: {
+      ...reading,
+      text: whole.text,
+      amounts: reading.amounts.map(shift),
+      pack: reading.pack === null ? null : shift(reading.pack),
+      amountSpans: reading.amountSpans.map((span) => moved(span, start)),
+      // The rest of the line still names the food.
+      food: reading.food === null ? whole.food : shift(reading.food),
+      size: reading.size === null ? null : shift(reading.size),
+      further: reading.further.map(shift),
+      doubt: reading.doubt === null ? null : shift(reading.doubt),
+    },
   };
 }
 
-/** Offset of a directive's words in the line. */
-function startOf(target: TextDirective, nodes: readonly PhrasingContent[], from = 0): number | null {
-  let at = from;
-  for (const node of nodes) {
-    if (node === target) return at;
-    if ('children' in node) {
-      const inner = startOf(target, node.children as PhrasingContent[], at);
-      if (inner !== null) return inner;
-    }
-    at += wordsOf([node]).text.length;
-  }
-  return null;
+function moved({ start, end }: Span, by: number): Span {
+  return { start: start + by, end: end + by };
 }
 
 /** A quantity that has an annotation of its own is converted by that. */
-function withoutAnnotated(reading: LineReading, paragraph: Paragraph): LineReading {
-  const spans: Span[] = [];
-  visit(paragraph, 'textDirective', (node: TextDirective) => {
-    const start = node.name === 'amount' ? null : startOf(node, paragraph.children);
-    if (start !== null) spans.push({ start, end: start + wordsOf(node.children).text.length });
-  });
-  const free = reading.further.filter(
-    ({ span }) => !spans.some(({ start, end }) => start <= span.start && span.end <= end),
+function withoutAnnotated(reading: LineReading, { directives }: Words): LineReading {
+  const own = directives.filter(({ node }) => node.name !== 'amount');
+  const further = reading.further.filter(
+    ({ span }) => !own.some(({ start, end }) => start <= span.start && span.end <= end),
   );
-  return { ...reading, further: free };
+  return { ...reading, further };
 }

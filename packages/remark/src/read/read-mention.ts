@@ -10,10 +10,12 @@ import {
   readTemperature,
 } from '@retare/core';
 import type { TextDirective } from 'mdast-util-directive';
+import { attributePlace } from './attribute-place.js';
 import { type Attributes, readAttributes } from './attributes.js';
 import { type Fault, oneOf } from './fault.js';
+import { near } from './near.js';
 import type { ReadingContext } from './reading.js';
-import { wordsOf } from './words-of.js';
+import { placeOf, wordsOf } from './words-of.js';
 
 /** What each inline annotation's label may hold, for a message. */
 const examples = {
@@ -43,11 +45,13 @@ export function readMention(
   kitchen: Kitchen,
   context: ReadingContext,
 ): { mention: Mention | null; faults: Fault[] } {
-  const { attributes, faults } = readAttributes(node, [...context.kitchens.keys()]);
-  const text = wordsOf(node.children).text;
+  const { attributes, faults } = readAttributes(node, context);
+  const words = wordsOf(node.children);
+  const { text } = words;
+  const label = placeOf(words, 0, text.length, context.source, node.position);
   const { mention, problem } = interpret(node.name as MentionName, key, text, attributes, kitchen, context);
-  if (mention === null) faults.push(unreadable(node, text));
-  else if (problem !== null) faults.push({ ...problem, place: node.position });
+  if (mention === null) faults.push({ ...unreadable(node.name as MentionName, text), place: label });
+  else if (problem !== null) faults.push({ ...problem, place: ofPlace(node, context.source) ?? label });
   return { mention, faults };
 }
 
@@ -112,25 +116,37 @@ function core(
     of === null ? null : classes.includes(of) ? of : (findFood(of, context.foods, kitchen.id)?.coreClass ?? null);
   const mention: Mention = { ...base, kind: 'core', readings, of, class: named };
   if (named !== null) return { mention, problem: null };
+  return { mention, problem: ofWhat(text, of, classes) };
+}
+
+function ofWhat(text: string, of: string | null, classes: readonly string[]): Omit<Fault, 'place'> {
+  const meant = of === null ? undefined : near(of, classes);
   const because = of === null ? `\`${text}\` does not say of what` : `\`${of}\` is no food with a safe temperature`;
+  const write =
+    meant === undefined
+      ? `Write \`of=\` with a listed meat or fish, or with ${oneOf(classes)}`
+      : `Write \`of=${meant}\``;
   return {
-    mention,
-    problem: {
-      actual: of ?? text,
-      expected: classes,
-      message: `${because}, so this core temperature cannot be checked. Write \`of=\` with a listed meat or fish, or ${oneOf(classes)}`,
-    },
+    actual: of ?? text,
+    expected: meant === undefined ? [...classes] : [meant],
+    message: `${because}, so this core temperature cannot be checked. ${write}`,
   };
 }
 
-function unreadable(node: TextDirective, text: string): Fault {
-  const expected = [...examples[node.name as MentionName]];
-  return {
-    actual: text,
-    expected,
-    message: `\`${text}\` is no ${nouns[node.name as MentionName]} that can be read. Write it like ${oneOf(expected)}`,
-    place: node.position,
-  };
+/** Where `of` stands, if it does. */
+function ofPlace(node: TextDirective, source: string): Fault['place'] {
+  const place = attributePlace(node, 'of', source);
+  return place?.value ?? place?.whole;
+}
+
+/** What stands in a label that cannot be read. */
+export function unreadable(name: MentionName, text: string): Omit<Fault, 'place'> {
+  const expected = [...examples[name]];
+  const message =
+    text.trim() === ''
+      ? `\`${name}\` has no words between its square brackets. Write it like \`:${name}[${expected[0]}]\``
+      : `\`${text}\` is no ${nouns[name]} that can be read. Write it like ${oneOf(expected)}`;
+  return { actual: text, expected, message };
 }
 
 const nouns: Readonly<Record<MentionName, string>> = {

@@ -1,16 +1,19 @@
 import type { Larder, Settings } from '@retare/larder';
 import type { Root } from 'mdast';
 import type { VFile } from 'vfile';
+import { restoreForeign } from '../syntax/restore.js';
 import { readFrontMatter } from './front-matter.js';
+import { brokenMatter, placedMatterFaults } from './matter-faults.js';
 import { readRecipe } from './read-recipe.js';
 import type { RecipeReading } from './reading.js';
 import { dissolveUnclosed } from './unclosed.js';
 
 /**
- * A post as the page and the check both read it.
+ * A post as the page and the check both read it. What a directives syntax took for a directive and is none is put back into the tree,
+ * and blocks that are never closed are taken apart.
  *
- * @param matter Its front matter, already parsed.
- * @returns Null where the post has no annotation of ours.
+ * @param matter Its front matter, already parsed; undefined for one that is no YAML.
+ * @returns Null where the post has no annotation of ours and nothing under `retare` that cannot be understood.
  */
 export function readPost(
   tree: Root,
@@ -19,16 +22,21 @@ export function readPost(
   larder: Larder,
   settings: Settings,
 ): RecipeReading | null {
-  const { frontMatter } = readFrontMatter(matter, [...larder.kitchens.keys()]);
-  const faults = dissolveUnclosed(tree, file);
-  const context = { foods: larder.foods, kitchens: larder.kitchens, native: settings.kitchen, frontMatter };
-  const reading = readRecipe(tree, context) ?? (faults.length > 0 ? nothingBut(settings.kitchen) : null);
-  reading?.faults.unshift(...faults);
-  return reading;
-}
-
-/** A post in which every block was left open. */
-function nothingBut(kitchen: string): RecipeReading {
-  const recipe = { kitchen, makes: null, anchor: null, preserve: null, parts: [], steps: [] };
-  return { recipe, faults: [], lines: new Map(), mentions: new Map(), blocks: new Map(), markers: [] };
+  const { frontMatter, faults } = readFrontMatter(matter, [...larder.kitchens.keys()]);
+  const reading = readRecipe(tree, {
+    foods: larder.foods,
+    kitchens: larder.kitchens,
+    native: settings.kitchen,
+    frontMatter,
+    source: String(file),
+    faults: [
+      ...(matter === undefined ? brokenMatter(tree, file) : placedMatterFaults(faults, tree, file)),
+      ...restoreForeign(tree, file),
+      ...dissolveUnclosed(tree, file),
+    ],
+  });
+  return reading.blocks.size + reading.mentions.size + reading.markers.length + reading.faults.length === 0 &&
+    reading.stray.length === 0
+    ? null
+    : reading;
 }

@@ -12,6 +12,10 @@ export interface ReadingContext {
   /** Kitchen of a post that does not say. */
   native: string;
   frontMatter: FrontMatter;
+  /** The file, for places in it. */
+  source: string;
+  /** What has been found so far. */
+  faults: readonly Fault[];
 }
 
 /** Where an ingredient line stands. */
@@ -30,9 +34,16 @@ export interface MentionPlace {
 /** A recipe, and the nodes of the tree that it was read from, by the keys of its lines, mentions, ingredients and methods. */
 export interface RecipeReading {
   recipe: Recipe;
+  /** In the order of the file, those without a place first. */
   faults: Fault[];
   lines: Map<string, LinePlace>;
   mentions: Map<string, MentionPlace>;
+  /** Keys of mentions by their nodes. */
+  mentionKeys: Map<TextDirective, string>;
   blocks: Map<string, ContainerDirective>;
+  /** Blocks that belong to no version, such as one for a kitchen that does not exist: what they hold is shown as it is. */
+  stray: ContainerDirective[];
   markers: LeafDirective[];
+  /** The file, for places in it. */
+  source: string;
 }

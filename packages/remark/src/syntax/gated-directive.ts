@@ -1,10 +1,9 @@
 import { directive } from 'micromark-extension-directive';
 import type { Code, Construct, Effects, Extension, State, TokenizeContext } from 'micromark-util-types';
-import { annotations } from './names.js';
+import { annotationNames } from './names.js';
 
 const colon = 58;
-const names: readonly string[] = Object.keys(annotations);
-const longestName = Math.max(...names.map((name) => name.length));
+const longestName = Math.max(...annotationNames.map((name) => name.length));
 
 /**
  * The directives syntax, opened only by names of ours, so that `10:30` and another plugin's `:::note` are never tokenized as
@@ -54,7 +53,7 @@ function tokenizeName(this: TokenizeContext, effects: Effects, ok: State, nok: S
       return letters;
     }
     effects.exit('data');
-    return names.includes(name) && !continuesName(code) ? ok(code) : nok(code);
+    return annotationNames.includes(name) && !continuesName(code) ? ok(code) : nok(code);
   };
   return start;
 }

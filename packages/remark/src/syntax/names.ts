@@ -26,7 +26,22 @@ export const annotations = {
 /** The name of an annotation of ours. */
 export type AnnotationName = keyof typeof annotations;
 
+/** Every name of ours. */
+export const annotationNames: readonly string[] = Object.keys(annotations);
+
+/** Whether a directive has a name of ours, in whatever form. */
+export function isOurName(name: string): name is AnnotationName {
+  return Object.hasOwn(annotations, name);
+}
+
+/** How an annotation of that name begins: `:oven[…]`, `::kitchens`, `:::method`. */
+export function openingOf(name: AnnotationName): string {
+  const { type } = annotations[name];
+  if (type === 'textDirective') return `:${name}[…]`;
+  return type === 'leafDirective' ? `::${name}` : `:::${name}`;
+}
+
 /** Whether a directive of that name and form is ours. */
 export function isAnnotation(type: string, name: string): name is AnnotationName {
-  return Object.hasOwn(annotations, name) && annotations[name as AnnotationName].type === type;
+  return isOurName(name) && annotations[name].type === type;
 }
