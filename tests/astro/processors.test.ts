@@ -33,7 +33,7 @@ async function seen(html: string): Promise<Seen> {
   const texts = {} as Seen;
   for (const kitchen of kitchens) {
     await page.selectOption('select', kitchen);
-    texts[kitchen] = (await page.locator('main').innerText()).replace(/\s+/g, ' ').trim();
+    texts[kitchen] = (await page.locator('main').allInnerTexts()).join(' ').replace(/\s+/g, ' ').trim();
   }
   return texts;
 }
