@@ -98,8 +98,8 @@ export function writeUnit(unit: UnitId, value: Exact): string {
 /** A term in its kitchen's spelling: `1½ cups`, `300–400 g`, `1.2 kg`, `2` for a bare count. */
 export function writeTerm(term: Term): string {
   const { low, high, unit } = upscale(term);
-  const number =
-    high === null || high.equals(low) ? writeNumber(low, unit) : `${writeNumber(low, unit)}–${writeNumber(high, unit)}`;
+  const [from, to] = [writeNumber(low, unit), high === null ? null : writeNumber(high, unit)];
+  const number = to === null || to === from ? from : `${from}–${to}`;
   const word = writeUnit(unit, high ?? low);
   if (word === '') return number;
   return word.startsWith('°') ? `${number}${word}` : `${number} ${word}`;
@@ -137,15 +137,21 @@ function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, k
   const count = terms[0];
   if (count === undefined) return '';
   const counted = writeTerm({ ...count, unit: 'count' });
-  const size = `${writeNumber(pack.size, pack.unit)}`;
+  const size = writeLabel(pack.size, pack.unit);
   const unit = writeUnit(pack.unit, pack.size);
   const word = (count.high ?? count.low).greaterThan(1) ? plural(pack.word) : pack.word;
   if (kitchen.writes.packs === 'times') return `${counted} × ${size} ${unit} ${word}`.trimEnd();
   return `${counted} (${size}-${unit}) ${word}`.trimEnd();
 }
 
-/** Plural of a container word: all are regular. */
+/** A size as it stands on the label, with all its digits: `1.136` litres, `0.035` oz. */
+function writeLabel(size: Exact, unit: UnitId): string {
+  return (fractional.has(unit) ? writeMixed(size) : null) ?? size.toString();
+}
+
+/** Plural of a container word: all are regular but the loaf. */
 export function plural(word: string): string {
   if (word === '') return '';
+  if (word === 'loaf') return 'loaves';
   return /(?:x|ch|sh|s)$/.test(word) ? `${word}es` : `${word}s`;
 }

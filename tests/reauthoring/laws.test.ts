@@ -1,0 +1,331 @@
+import {
+  applyEdits,
+  dimensionOf,
+  Exact,
+  type Food,
+  type Kitchen,
+  type Line,
+  measuresBy,
+  type Pack,
+  readLine,
+  type Stated,
+  soldIn,
+  statedIn,
+  type Term,
+  type UnitId,
+  type VersionLine,
+  writeStated,
+} from '@retare/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { converted, lineOf, rulesOf, textOf } from './recipe-of.js';
+import { kitchen, kitchenIds, setting } from './setting.js';
+
+const ways = ['spoon', 'cup', 'jug', 'scale'] as const;
+const pair = fc.constantFrom(...kitchenIds.flatMap((from) => kitchenIds.map((to) => ({ from, to }))));
+
+/** Amounts that writers write: unit, and what it goes up to. */
+const written = fc.oneof(
+  fc
+    .constantFrom('tsp', 'tbsp')
+    .chain((unit) => fc.constantFrom('¼', '½', '1', '1½', '2', '3').map((n) => `${n} ${unit}`)),
+  fc.constantFrom('¼', '⅓', '½', '⅔', '¾', '1', '1⅓', '2', '2½', '4').map((n) => `${n} cup`),
+  fc.integer({ min: 1, max: 200 }).map((n) => `${n * 5} g`),
+  fc.integer({ min: 1, max: 60 }).map((n) => `${n * 25} ml`),
+  fc.integer({ min: 1, max: 32 }).map((n) => `${n} oz`),
+);
+
+const fluidFoods = ['flour', 'sugar', 'milk', 'honey', 'cocoa powder', 'olive oil', 'butter', 'water', 'rice flour'];
+
+/** Whether two exact amounts are one: thirds end after forty digits. */
+function same(one: Exact, other: Exact): boolean {
+  return one.minus(other).abs().lessThan('1e-20');
+}
+
+/** Whether a kitchen has exactly this amount of something to measure with. */
+function isMeasure(terms: readonly Term[], food: Food | null, { id }: Kitchen): boolean {
+  const home = kitchen(id);
+  const isIn = ways.some((way) =>
+    measuresBy(home, way).some(
+      (measure) =>
+        measure.terms.length === terms.length &&
+        measure.terms.every(({ low, unit }, index) => terms[index]?.unit === unit && terms[index].low.equals(low)),
+    ),
+  );
+  return isIn || isMark(terms, food, home) || isCounterStep(terms, food, home);
+}
+
+/** A cut by the wrapper's marks: its tablespoons, and cups of sixteen of them. */
+function isMark([term]: readonly Term[], food: Food | null, home: Kitchen): boolean {
+  const marks = food === null ? null : soldIn(food, home.id)?.packs.find((pack) => pack.marks !== null)?.marks;
+  if (marks == null || term === undefined) return false;
+  const cuts = term.unit === 'cup' && marks.unit === 'tbsp' ? term.low.times(16) : term.low;
+  // A third of a cup is no whole number of spoons, so it is never written by the wrapper.
+  return (term.unit === marks.unit || term.unit === 'cup') && cuts.dividedBy(marks.size).isInteger();
+}
+
+function isCounterStep([term]: readonly Term[], food: Food | null, home: Kitchen): boolean {
+  if (term === undefined || food === null || !soldIn(food, home.id)?.loose) return false;
+  return term.unit === home.counter.unit && term.low.dividedBy(home.counter.step).isInteger();
+}
+
+function isSettled({ stated, food }: VersionLine, home: Kitchen): boolean {
+  const terms = stated?.statements[0];
+  if (stated === null || terms === undefined) return true;
+  if (stated.pack !== null) {
+    const { size, unit } = stated.pack;
+    const packs = food === null ? [] : (soldIn(food, home.id)?.packs ?? []);
+    return packs.some((pack) => pack.unit === unit && pack.size.equals(size));
+  }
+  return terms.every(({ unit }) => dimensionOf(unit) === 'count') || isMeasure(terms, food, home);
+}
+
+describe('conversion', () => {
+  test('of a fluid food gives what the kitchen can measure, or a finding', () => {
+    fc.assert(
+      fc.property(pair, written, fc.constantFrom(...fluidFoods), ({ from, to }, amount, food) => {
+        fc.pre(from !== to);
+        const line = converted(`${amount} ${food}`, from, to);
+        expect(isSettled(line, kitchen(to)) || rulesOf(line).length > 0 ? '' : textOf(line)).toBe('');
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('never passes over a nearer measure of the same unit and awkwardness', () => {
+    fc.assert(
+      fc.property(pair, written, fc.constantFrom(...fluidFoods), ({ from, to }, amount, food) => {
+        fc.pre(from !== to);
+        const line = converted(`${amount} ${food}`, from, to);
+        const terms = line.stated?.statements[0];
+        const table = ways
+          .map((way) => measuresBy(kitchen(to), way))
+          .find((list) => list.some((each) => isOf(each, terms)));
+        const chosen = table?.find((each) => isOf(each, terms));
+        const native = chosen?.base === 'g' ? line.native.grams : line.native.millilitres;
+        fc.pre(chosen !== undefined && native != null && line.stated?.pack === null);
+        const rivals = table?.filter(
+          ({ awkwardness, terms: [first] }) =>
+            awkwardness === chosen?.awkwardness && first?.unit === chosen.terms[0]?.unit,
+        );
+        const off = (size: Exact | undefined): number => Math.abs(Math.log(Number(size?.dividedBy(native ?? 1))));
+        const nearest = Math.min(...(rivals ?? []).map(({ size }) => off(size)));
+        expect(off(chosen?.size)).toBeCloseTo(nearest, 9);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('to the native kitchen gives the text as it was written', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...kitchenIds),
+        written,
+        fc.constantFrom(...fluidFoods, 'flibber'),
+        (id, amount, food) => {
+          const line = `${amount} ${food}, sifted`;
+          expect(textOf(converted(line, id, id))).toBe(line);
+        },
+      ),
+    );
+  });
+
+  test('is exact: no drift of a weight that both kitchens have on the scale', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 100 }), (fives) => {
+        const line = converted(`${fives * 5} g plain flour`, 'uk', 'eu');
+        expect(line.drift?.toString()).toBe('0');
+      }),
+    );
+  });
+});
+
+function isOf({ terms }: { terms: readonly Term[] }, wanted: readonly Term[] | undefined): boolean {
+  return (
+    wanted !== undefined &&
+    terms.length === wanted.length &&
+    terms.every(({ low, unit }, index) => wanted[index]?.unit === unit && wanted[index].low.equals(low))
+  );
+}
+
+describe('edits', () => {
+  const prep = fc.constantFrom(
+    '',
+    ', sifted',
+    ', plus more for dusting',
+    ' (see the note)',
+    ', cut into 2-inch pieces',
+  );
+  const before = fc.constantFrom('', 'about ', 'heaped ', 'a scant ');
+
+  test('leave every other stretch of the line as it was', () => {
+    fc.assert(
+      fc.property(
+        pair,
+        before,
+        written,
+        fc.constantFrom(...fluidFoods),
+        prep,
+        ({ from, to }, lead, amount, food, tail) => {
+          const version = converted(`${lead}${amount} ${food}${tail}`, from, to);
+          expect(keptOf(version.line.text, version.edits)).toBe(true);
+        },
+      ),
+    );
+  });
+
+  test('never overlap', () => {
+    fc.assert(
+      fc.property(pair, written, fc.constantFrom(...fluidFoods), prep, ({ from, to }, amount, food, tail) => {
+        const { edits } = converted(`${amount} ${food}${tail}`, from, to);
+        const ascending = [...edits].sort((a, b) => a.start - b.start);
+        expect(ascending.every(({ start }, index) => start >= (ascending[index - 1]?.end ?? 0))).toBe(true);
+      }),
+    );
+  });
+
+  test('are applied in any order', () => {
+    const edits = [
+      { start: 4, end: 7, text: 'B' },
+      { start: 0, end: 1, text: 'A' },
+      { start: 7, end: 7, text: '!' },
+    ];
+    expect(applyEdits('one two three', edits)).toBe('Ane B! three');
+  });
+});
+
+/** Whether what stands between the edits is found again, in order, in the edited text. */
+function keptOf(text: string, edits: VersionLine['edits']): boolean {
+  const out = applyEdits(text, edits);
+  let at = 0;
+  let from = 0;
+  for (const edit of [...edits].sort((a, b) => a.start - b.start)) {
+    const between = text.slice(from, edit.start);
+    if (out.slice(at, at + between.length) !== between) return false;
+    at += between.length + edit.text.length;
+    from = edit.end;
+  }
+  return out.slice(at) === text.slice(from);
+}
+
+describe('writing an amount and reading it', () => {
+  const measured: readonly UnitId[] = [
+    'g',
+    'kg',
+    'oz',
+    'lb',
+    'ml',
+    'l',
+    'tsp',
+    'tbsp',
+    'cup',
+    'floz',
+    'pint',
+    'quart',
+    'gallon',
+  ];
+  const counted: readonly UnitId[] = ['count', 'clove', 'slice', 'bunch', 'sprig', 'head', 'stick', 'handful'];
+  const eighths = fc.integer({ min: 1, max: 64 }).map((n) => new Exact(n).dividedBy(8));
+  const thirds = fc.integer({ min: 1, max: 24 }).map((n) => new Exact(n).dividedBy(3));
+  const hundredths = fc.integer({ min: 1, max: 200_000 }).map((n) => new Exact(n).dividedBy(100));
+  const decimal = new Set<UnitId>(['g', 'kg', 'ml', 'l']);
+  const number = (unit: UnitId) => (decimal.has(unit) ? [hundredths] : [eighths, thirds]);
+
+  // Both ends of a range are of one kind: nobody writes ⅓ to ⅝.
+  const term = fc
+    .constantFrom(...measured, ...counted)
+    .chain((unit) =>
+      fc
+        .oneof(...number(unit).map((each) => fc.tuple(each, fc.option(each, { freq: 3 }))))
+        .map(([low, high]): Term => ({ low, high: high?.greaterThan(low) ? high : null, unit })),
+    );
+  const stated = fc
+    .record({ term, approx: fc.boolean() })
+    .map(({ term: only, approx }): Stated => ({ statements: [[only]], pack: null, eggSize: null, approx }));
+
+  /** Kilograms are written from 1000 g up, so what is read may be in the larger unit. */
+  function sameSize(one: Term | undefined, other: Term | undefined): boolean {
+    const factor = (unit: UnitId | undefined): number => (unit === 'kg' || unit === 'l' ? 1000 : 1);
+    const family = (unit: UnitId | undefined) => (unit === 'kg' ? 'g' : unit === 'l' ? 'ml' : unit);
+    if (one === undefined || other === undefined || family(one.unit) !== family(other.unit)) return false;
+    const size = (end: Exact, unit: UnitId): Exact => end.times(factor(unit));
+    const [high, otherHigh] = [one, other].map(({ low, high: top, unit }) => size(top ?? low, unit));
+    const isLowSame = near(size(one.low, one.unit), size(other.low, other.unit));
+    return isLowSame && high !== undefined && otherHigh !== undefined && near(high, otherHigh);
+  }
+
+  // Kilograms show two places, so 1234 g are written 1.23 kg.
+  function near(one: Exact, other: Exact): boolean {
+    const limit = one.greaterThanOrEqualTo(1000) ? 5 : '1e-20';
+    return one.minus(other).abs().lessThanOrEqualTo(limit);
+  }
+
+  test('gives the same amount, for every unit, fraction and range', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...kitchenIds), stated, (id, amount) => {
+        const text = `${writeStated(amount, kitchen(id))} flour`;
+        const read = statedIn(readLine(text, { kitchen: kitchen(id).units }));
+        const isSame = sameSize(read?.statements[0]?.[0], amount.statements[0]?.[0]) && read?.approx === amount.approx;
+        expect(isSame ? '' : `${text} is read as ${read === null ? 'nothing' : writeStated(read, kitchen(id))}`).toBe(
+          '',
+        );
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test.for(kitchenIds)('gives the same amount for all that the %s kitchen can measure', (id) => {
+    const home = kitchen(id);
+    const lost = ways
+      .flatMap((way) => [...measuresBy(home, way)])
+      .filter(({ terms, size, base }) => {
+        const amount: Stated = { statements: [[...terms]], pack: null, eggSize: null, approx: false };
+        const line = lineOf(`${writeStated(amount, home)} water`, id);
+        return !same(sizeRead(line, base, home), size);
+      });
+    expect(
+      lost.map(({ terms }) =>
+        writeStated({ statements: [[...terms]], pack: null, eggSize: null, approx: false }, home),
+      ),
+    ).toEqual([]);
+  });
+
+  // The reader of lines takes these for the food; each is checked below to be still so.
+  const unreadWords = ['canister', 'cube', 'jug', 'pot', 'punnet', 'ring', 'sheet', 'tray', 'wedge', 'wheel'];
+
+  test.for(kitchenIds)('gives the same pack, for every food and pack of the %s kitchen', (id) => {
+    const packs = packsIn(id).filter(({ word }) => !unreadWords.includes(word));
+    const lost = packs.filter((pack) => !isReadBack(pack, id));
+    expect(lost.map((pack) => writeStated(twoOf(pack), kitchen(id)))).toEqual([]);
+  });
+
+  test('loses these container words and no others', () => {
+    const lost = kitchenIds.flatMap((id) => packsIn(id).filter((pack) => !isReadBack(pack, id)));
+    expect([...new Set(lost.map(({ word }) => word))].sort()).toEqual(unreadWords);
+  });
+});
+
+function packsIn(id: string): Pack[] {
+  const packs = [...setting.foods.values()].flatMap((food) => soldIn(food, id)?.packs ?? []);
+  return packs.filter(({ unit }) => unit !== 'count');
+}
+
+function twoOf({ size, unit, word }: Pack): Stated {
+  const two: Term = { low: new Exact(2), high: null, unit: 'count' };
+  return { statements: [[two]], pack: { size, unit, word }, eggSize: null, approx: false };
+}
+
+function isReadBack(pack: Pack, id: string): boolean {
+  const text = `${writeStated(twoOf(pack), kitchen(id))} flour`;
+  const read = readLine(text, { kitchen: kitchen(id).units }).pack;
+  return read !== null && read.size.equals(pack.size) && read.unit === pack.unit && read.word === pack.word;
+}
+
+/** What a written line comes to, by its units alone. */
+function sizeRead({ reading }: Line, base: 'g' | 'ml', home: Kitchen): Exact {
+  const amount = reading.amounts[0];
+  const sizes: Readonly<Record<string, Exact | string>> = { ...home.units, g: '1', kg: '1000', ml: '1', l: '1000' };
+  const each = amount === undefined ? undefined : sizes[amount.unit];
+  const isBase = amount !== undefined && dimensionOf(amount.unit) === (base === 'g' ? 'mass' : 'volume');
+  return isBase && each !== undefined ? amount.low.times(each) : new Exact(-1);
+}

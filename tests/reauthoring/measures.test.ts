@@ -1,0 +1,173 @@
+import { Exact, type Measure, measuresBy, nearestOf, writeStatement } from '@retare/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { kitchen, kitchenIds } from './setting.js';
+
+const ways = ['spoon', 'cup', 'jug', 'scale'] as const;
+type Way = (typeof ways)[number];
+
+// What a cook would write down, worked out here from the sizes alone: a numerator over 12 keeps every fraction whole.
+const quarters = [3, 6, 9];
+const cupParts = [3, 4, 6, 8, 9];
+const units = {
+  us: { tsp: '4.92892159375', tbsp: '14.78676478125', cup: '236.5882365', source: 'NIST SP 430 and CLDR 48, exact' },
+  ca: { tsp: '5', tbsp: '15', cup: '250', source: 'GNU Units 3.15; CLDR 48' },
+  uk: { tsp: '5', tbsp: '15', cup: null, source: 'GNU Units 3.15' },
+  eu: { tsp: '5', tbsp: '15', cup: null, source: 'GNU Units 3.15' },
+  au: { tsp: '5', tbsp: '20', cup: '250', source: 'GNU Units 3.15; NSW Government healthy-kids conversion chart' },
+} as const;
+
+const rows = Object.entries(units).map(([id, row]) => ({ id, ...row }));
+
+/** Amounts of one tool: wholes up to `most`, alone or with one fraction. */
+function counted(each: string, most: number, parts: readonly number[]): Exact[] {
+  const twelfths = Array.from({ length: most + 1 }, (_, whole) => [0, ...parts].map((part) => whole * 12 + part));
+  return twelfths
+    .flat()
+    .filter((twelfth) => twelfth > 0)
+    .map((twelfth) => new Exact(each).times(twelfth).dividedBy(12));
+}
+
+function steps(...stretches: readonly (readonly [from: number, to: number, step: number])[]): Exact[] {
+  return stretches.flatMap(([from, to, step]) =>
+    Array.from({ length: (to - from) / step + 1 }, (_, index) => new Exact(from + index * step)),
+  );
+}
+
+/** The sizes as text, each once, ascending. Thirds are rounded to 30 digits on both sides. */
+function sizes(list: readonly Exact[]): string[] {
+  const rounded = list.map((size) => size.toSignificantDigits(30).toString());
+  return [...new Set(rounded)].sort((a, b) => new Exact(a).comparedTo(b));
+}
+
+const sizesOf = (id: string, way: Way): string[] => sizes(measuresBy(kitchen(id), way).map(({ size }) => size));
+
+describe('what a kitchen can measure', () => {
+  test.for(rows)('$id spoons: up to 3 tsp by quarters and 3 tbsp by halves: $source', ({ id, tsp, tbsp }) => {
+    expect(sizesOf(id, 'spoon')).toEqual(sizes([...counted(tsp, 3, quarters), ...counted(tbsp, 3, [6])]));
+  });
+
+  test.for(rows)('$id cups: up to 8 by ¼ ⅓ ½ ⅔ ¾, and 1 to 3 tbsp with them: $source', ({ id, cup, tbsp }) => {
+    const plain = cup === null ? [] : counted(cup, 8, cupParts);
+    const spooned = plain.flatMap((size) => [1, 2, 3].map((count) => size.plus(new Exact(tbsp).times(count))));
+    expect(sizesOf(id, 'cup')).toEqual(sizes([...plain, ...spooned]));
+  });
+
+  test.for(['ca', 'uk', 'eu', 'au'])('%s jug: 10 ml to 300, 25 ml to 600, 50 ml to 2 litres', (id) => {
+    // Common practice, no source.
+    expect(sizesOf(id, 'jug')).toEqual(sizes(steps([10, 300, 10], [325, 600, 25], [650, 2000, 50])));
+  });
+
+  test.for(['uk', 'eu', 'au'])('%s scale: 1 g to 20, 5 g to 500, 25 g to a kilogram, 50 g to five', (id) => {
+    // Common practice, no source: what a cook would write down.
+    const marks = steps([5, 20, 1], [25, 500, 5], [525, 1000, 25], [1050, 5000, 50]);
+    expect(sizesOf(id, 'scale')).toEqual(sizes(marks));
+  });
+
+  test.for([
+    ['us', 'jug'],
+    ['us', 'scale'],
+    ['ca', 'scale'],
+    ['uk', 'cup'],
+    ['eu', 'cup'],
+  ] as const)('the %s kitchen has no %s', ([id, way]) => {
+    expect(measuresBy(kitchen(id), way)).toEqual([]);
+  });
+
+  test.for(kitchenIds)('the tables of the %s kitchen ascend and hold no amount twice', (id) => {
+    for (const way of ways) {
+      const list = measuresBy(kitchen(id), way);
+      const falling = list.filter(({ size }, index) => size.lessThanOrEqualTo(list[index - 1]?.size ?? 0));
+      expect(falling.map(({ terms }) => writeStatement(terms))).toEqual([]);
+    }
+  });
+
+  test.for(kitchenIds)('every measure of the %s kitchen is the exact sum of its terms', (id) => {
+    for (const way of ways) {
+      for (const { terms, size } of measuresBy(kitchen(id), way)) {
+        const { units: own } = kitchen(id);
+        const sum = terms.reduce(
+          (total, { low, unit }) => total.plus(low.times(unit in own ? (own[unit as 'tsp'] ?? 0) : 1)),
+          new Exact(0),
+        );
+        expect(sum.toString()).toBe(size.toString());
+      }
+    }
+  });
+});
+
+describe('an amount that two tools give', () => {
+  const written = (id: string, way: Way, size: string): string =>
+    writeStatement(measuresBy(kitchen(id), way).find((measure) => measure.size.equals(size))?.terms ?? []);
+
+  test.for([
+    { id: 'uk', way: 'spoon', size: '15', as: '1 tbsp', because: 'one scoop, not three' },
+    { id: 'uk', way: 'spoon', size: '7.5', as: '1½ tsp', because: 'a whole teaspoon comes first' },
+    { id: 'au', way: 'spoon', size: '10', as: '2 tsp', because: 'few kitchens have half a tablespoon' },
+    { id: 'ca', way: 'cup', size: '500', as: '2 cups', because: 'one tool, not two' },
+  ] as const)('$size ml is written $as in the $id kitchen: $because', ({ id, way, size, as }) => {
+    expect(written(id, way, size)).toBe(as);
+  });
+});
+
+describe('how awkward a measure is', () => {
+  test.for([
+    ['2 cups', 0],
+    ['½ cup', 0],
+    ['1½ cups', 0],
+    ['⅓ cup', 1],
+    ['2¾ cups', 1],
+    ['1 cup + 1 tbsp', 2],
+    ['⅓ cup + 3 tbsp', 2],
+  ] as const)('%s has awkwardness %i', ([written, awkwardness]) => {
+    const measure = measuresBy(kitchen('us'), 'cup').find(({ terms }) => writeStatement(terms) === written);
+    expect(measure?.awkwardness).toBe(awkwardness);
+  });
+});
+
+/** The nearest by ratio, by looking at all of them. */
+function nearestByScan(list: readonly Measure[], size: Exact): Measure | undefined {
+  const distance = (measure: Measure): Exact => Exact.max(measure.size, size).dividedBy(Exact.min(measure.size, size));
+  return list.reduce((best, each) => (distance(each).lessThan(distance(best)) ? each : best));
+}
+
+describe('the nearest measure', () => {
+  const tables = kitchenIds.flatMap((id) =>
+    ways.map((way) => measuresBy(kitchen(id), way)).filter((list) => list.length > 0),
+  );
+  const table = fc.constantFrom(...tables);
+  const size = fc.integer({ min: 1, max: 6_000_000 }).map((thousandths) => new Exact(thousandths).dividedBy(1000));
+
+  test('is the one that a scan of the whole table finds', () => {
+    fc.assert(
+      fc.property(table, size, (list, wanted) => {
+        const found = nearestOf(list, wanted);
+        const scanned = nearestByScan(list, wanted);
+        // Floats choose, so two that are equally far may swap.
+        const off = (measure: Measure | undefined): number =>
+          Math.abs(Math.log((measure?.near ?? Number.NaN) / wanted.toNumber()));
+        expect(off(found?.measure)).toBeCloseTo(off(scanned), 9);
+      }),
+    );
+  });
+
+  test('of a measure is that measure, with no error at all', () => {
+    for (const list of tables) {
+      for (const measure of list) {
+        const found = nearestOf(list, measure.size);
+        expect(found?.measure).toBe(measure);
+        expect(found?.error.toString()).toBe('0');
+      }
+    }
+  });
+
+  test('carries its signed error, exact', () => {
+    const found = nearestOf(measuresBy(kitchen('uk'), 'jug'), new Exact(340));
+    expect(found?.measure.size.toString()).toBe('350');
+    expect(found?.error.times(340).toDecimalPlaces(20).toString()).toBe('10');
+  });
+
+  test('of nothing to measure with is none', () => {
+    expect(nearestOf([], new Exact(1))).toBeNull();
+  });
+});
