@@ -7,10 +7,15 @@ import {
   type Mention,
   type Method,
   type Recipe,
+  readLength,
   readLine,
+  readOven,
+  readPan,
+  readTemperature,
   type Setting,
   type Version,
   type VersionLine,
+  type VersionMention,
   versionFor,
 } from '@retare/core';
 import { kitchen, setting } from './setting.js';
@@ -43,6 +48,42 @@ export function lineOf(text: string, kitchenId: string, key = text, { foods, kit
 export function amountOf(text: string, of: string, kitchenId: string, key = `${text} ${of}`): Mention {
   const reading = readLine(text, { kitchen: kitchen(kitchenId).units });
   return { key, text, kind: 'amount', reading, of, food: findFood(of, setting.foods, kitchenId) };
+}
+
+/** An `oven` of a method. */
+export function ovenOf(text: string): Mention {
+  return { key: text, text, kind: 'oven', settings: readOven(text) };
+}
+
+/** A `core` of a method, of a safe-temperature class or of none. */
+export function coreOf(text: string, foodClass: string | null): Mention {
+  return { key: text, text, kind: 'core', readings: readTemperature(text), of: foodClass, class: foodClass };
+}
+
+/** A `temp` of a method. */
+export function tempOf(text: string): Mention {
+  return { key: text, text, kind: 'temp', readings: readTemperature(text) };
+}
+
+/** A `pan` of a method. */
+export function panOf(text: string): Mention {
+  const reading = readPan(text);
+  if (reading === null) throw new RangeError(`${text} is read as no pan.`);
+  return { key: text, text, kind: 'pan', reading, depth: null, count: null };
+}
+
+/** A `length` of a method. */
+export function spanOf(text: string): Mention {
+  const reading = readLength(text);
+  if (reading === null) throw new RangeError(`${text} is read as no length.`);
+  return { key: text, text, kind: 'length', reading };
+}
+
+/** One annotation of a native method, in a version. */
+export function mentionIn(mention: Mention, from: string, to: string): VersionMention {
+  const found = versionOf({ kitchen: from, lines: ['1 egg'], mentions: [mention] }, to).steps[0]?.mentions[0];
+  if (found === undefined) throw new RangeError('A version has a mention for each native one.');
+  return found;
 }
 
 /** A recipe with one part and one method. */
@@ -98,4 +139,9 @@ export function textOf({ line, edits }: VersionLine): string {
 /** Rules that a version's line breaks, with their reasons. */
 export function rulesOf({ problems }: VersionLine): string[] {
   return problems.map(({ problem }) => ('reason' in problem ? `${problem.rule} ${problem.reason}` : problem.rule));
+}
+
+/** Rules that an annotation breaks. */
+export function rulesOfMention({ problems }: VersionMention): string[] {
+  return problems.map(({ problem }) => problem.rule);
 }

@@ -107,9 +107,11 @@ function onDial(celsius: Exact, kitchen: Kitchen): Exact {
 }
 
 function gasSetting(heat: OvenHeat, kitchen: Kitchen): DialSetting[] {
+  // Between two marks it is the higher: 275 °F, 135 °C, is gas 1 in every table, and 160 °C is gas 3.
   const nearest = (celsius: Exact): string | undefined =>
-    [...kitchen.oven.gas].sort((a, b) => a.celsius.minus(celsius).abs().comparedTo(b.celsius.minus(celsius).abs()))[0]
-      ?.mark;
+    kitchen.oven.gas
+      .map((gas) => ({ mark: gas.mark, off: gas.celsius.minus(celsius) }))
+      .sort((a, b) => a.off.abs().comparedTo(b.off.abs()) || b.off.comparedTo(a.off))[0]?.mark;
   const low = nearest(heat.celsius);
   const high = heat.highCelsius === null ? undefined : nearest(heat.highCelsius);
   if (low === undefined) return [];
