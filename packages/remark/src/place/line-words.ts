@@ -1,4 +1,12 @@
-import { applyEdits, type Edit, type LineNote, nameIn, type Version, type VersionLine } from '@retare/core';
+import {
+  applyEdits,
+  type Edit,
+  type LineNote,
+  nameIn,
+  translateName,
+  type Version,
+  type VersionLine,
+} from '@retare/core';
 import type { PhrasingContent } from 'mdast';
 import type { RecipeReading } from '../read/reading.js';
 import { isAnnotation } from '../syntax/names.js';
@@ -52,7 +60,7 @@ export function withoutAnnotations(nodes: readonly PhrasingContent[], source: st
 /** What a reader has to know about the line there and then. */
 function noteWords(line: VersionLine, { kitchen }: Version): string {
   const unsold = line.problems.some(({ problem }) => problem.rule === 'unbuyable' && problem.reason === 'not-sold');
-  return [...line.notes.flatMap(noteText), ...(unsold ? [`not sold in ${kitchen.name}`] : [])].join('; ');
+  return [...line.notes.flatMap(noteText), ...(unsold ? [`not sold in ${kitchen.adjective} shops`] : [])].join('; ');
 }
 
 function noteText(note: LineNote): string[] {
@@ -61,15 +69,17 @@ function noteText(note: LineNote): string[] {
       return ['by the lighter grain of kosher salt'];
     case 'stand-in': {
       const adds = note.allergens.length === 0 ? '' : `, and adds ${note.allergens.join(' and ')}: an allergen`;
-      return [`in place of ${note.food}, not sold in ${note.kitchen}${adds}`];
+      return [`in place of ${note.food}, not sold there${adds}`];
     }
     case 'as-written':
       return [];
   }
 }
 
-/** A food's name for a page of that kitchen. */
-export function shownName(line: VersionLine, kitchen: string): string {
-  const { food, reading } = line.line;
-  return reading.food?.text ?? (food === null ? line.line.text : nameIn(food, kitchen).one);
+/** A line's food by the word that a cook of that kitchen reads for it. */
+export function shownName({ line, food }: VersionLine, kitchen: string): string {
+  const standsIn = food !== null && food !== line.food;
+  if (standsIn) return nameIn(food, kitchen).many;
+  const written = line.name?.text ?? line.reading.food?.text ?? line.text;
+  return (food === null ? null : translateName(food, written, kitchen)) ?? written;
 }

@@ -35,7 +35,9 @@ export function working(part: VersionPart, kitchen: Kitchen, native: string): Ro
       children: [{ type: 'paragraph', children: [words(item)] }],
     })),
   };
-  const summary = wordsElement('summary', {}, [words(pageWords.working)]);
+  const summary = wordsElement('summary', {}, [
+    words(part.standing === 'converted' ? pageWords.working : pageWords.shopping),
+  ]);
   const { dataRetare, className = [] } = marks([kitchen.id], native);
   return blockElement('details', { dataRetare, className: ['retare-working', ...className] }, [summary, list]);
 }
@@ -52,12 +54,16 @@ function workingOf(line: VersionLine, part: VersionPart, kitchen: Kitchen): stri
 function conversion(line: VersionLine, kitchen: Kitchen): string | null {
   const span = line.line.reading.amountSpans[0];
   if (line.stated === null || span === undefined) return null;
+  // What reads as it was written was not rounded.
+  if (!line.edits.some(({ start, end }) => start < span.end && span.start < end)) return null;
   const written = line.line.text.slice(span.start, span.end).trim();
   const here = writeStated(line.stated, kitchen);
-  const exact = exactWords(line.native, line.stated.statements[0]?.[0]?.unit ?? 'g');
+  // Spoons of one food say nothing of spoons of another.
+  const unit = line.food === line.line.food ? (line.stated.statements[0]?.[0]?.unit ?? 'g') : 'g';
+  const exact = exactWords(line.native, unit);
   if (here === written || exact === null) return null;
   const drift = line.drift === null ? '' : `, ${percent(line.drift)}`;
-  return `${written} is ${exact}, here ${here}${drift}`;
+  return `${written}, exactly ${exact}, became ${here}${drift}`;
 }
 
 /** The unrounded amount, in the kind of unit that is shown. */
@@ -75,6 +81,8 @@ function shopping(bought: Bought | null, kitchen: Kitchen): string | null {
   const leaves = left.greaterThan(0) ? `, which leaves ${massWords(left, kitchen)}` : '';
   if (bought.looseGrams !== null) return `buy ${looseWords(bought.looseGrams, kitchen)}${leaves}`;
   const packs = bought.packs.map(({ count, pack }) => {
+    // A bunch is a piece, not a size.
+    if (pack.unit === 'count' && pack.size.equals(1)) return `${count} ${count === 1 ? pack.word : plural(pack.word)}`;
     return `${count} × ${writeNumber(pack.size, pack.unit)} ${pack.unit === 'count' ? '' : `${unitWord(pack.unit)} `}${count === 1 ? pack.word : plural(pack.word)}`.trim();
   });
   return `buy ${packs.join(' and ')}${leaves}`;
