@@ -20,35 +20,61 @@ export function findFoodOfLine(reading: LineReading, foods: Foods, kitchen: stri
   const before = reading.amountSpans.filter(({ end }) => end <= span.start).map(({ end }) => end);
   const from = Math.max(0, ...before);
   const spans = [{ start: from, end: span.end }, span];
-  const as = asCounted(reading);
-  const counted = as === null ? null : firstFound(spans, (words) => findAs(as, words, foods, kitchen), text);
-  return counted ?? firstFound(spans, (words) => findFoodIn(words, foods, kitchen), text);
+  for (const as of asMeasured(reading)) {
+    const found = firstFound(spans, (words) => findAs(as, words, foods, kitchen), text);
+    if (found !== null) return found;
+  }
+  const found = firstFound(spans, (words) => findFoodIn(words, foods, kitchen), text);
+  if (found !== null || reading.amounts.length > 0) return found;
+  return firstOfTwo(text, span, (words) => findFoodIn(words, foods, kitchen));
 }
 
-/** What a container or count makes of the words: `canned …` in a can, `… cube` of a stock that is counted. */
-interface AsCounted {
+/** `salt and pepper to taste`: without an amount, the first of two foods stands for the line. */
+function firstOfTwo(text: string, { start, end }: Span, find: (words: string) => FoundFood | null): NamedFood | null {
+  const joint = /\s(?:and|&)\s|,/.exec(text.slice(start, end));
+  if (joint === null) return null;
+  const at = start + joint.index;
+  // `mango and avocado salsa` is neither mango nor avocado.
+  if (find(text.slice(at + joint[0].length, end)) === null) return null;
+  return firstFound([{ start, end: at }], find, text);
+}
+
+/** What a container or a count makes of the words. */
+interface AsMeasured {
   before: string;
   after: string;
 }
 
 const wrappers = new Set(['can', 'tin', 'jar']);
+const spoons = new Set(['tsp', 'tbsp']);
 
-function asCounted({ amounts, pack, text }: LineReading): AsCounted | null {
+/** `canned …` in a can, `whole …` or `… cube` where one is counted, `… powder` of bouillon by the spoon. */
+function asMeasured({ amounts, pack, text, food }: LineReading): AsMeasured[] {
   const unit = amounts[0]?.unit ?? '';
   if (wrappers.has(unit) || wrappers.has(pack?.word ?? '') || /\b(?:canned|tinned|jarred)\b/i.test(text)) {
-    return { before: 'canned ', after: '' };
+    return [{ before: 'canned ', after: '' }];
   }
-  return unit === 'count' && pack === null ? { before: '', after: ' cube' } : null;
+  if (spoons.has(unit) && /bouillon/i.test(food?.text ?? '')) return [{ before: '', after: ' powder' }];
+  // In `1 glass of milk` the glass is counted.
+  const isCounted = unit === 'count' && pack === null && !/\p{L}{3}/u.test(text.slice(0, food?.span.start));
+  return isCounted
+    ? [
+        { before: '', after: ' cube' },
+        { before: 'whole ', after: '' },
+      ]
+    : [];
 }
 
-function findAs({ before, after }: AsCounted, words: string, foods: Foods, kitchen: string): FoundFood | null {
-  const found = findFoodIn(`${before}${words}${after}`, foods, kitchen);
+function findAs({ before, after }: AsMeasured, words: string, foods: Foods, kitchen: string): FoundFood | null {
+  if (before !== '' && words.toLowerCase().startsWith(before)) return null;
+  const whole = `${before}${words}${after}`;
+  const found = findFoodIn(whole, foods, kitchen);
   if (found === null) return null;
+  // Found without the word that was added, it is what the words alone would have found.
+  if ((before !== '' && found.start > 0) || (after !== '' && found.end < whole.length)) return null;
   // The words that were added stand in no text.
   const start = Math.max(0, found.start - before.length);
-  const end = Math.min(words.length, found.end - before.length);
-  // Found without the word that was added, it is what the words alone would have found.
-  return found.start > 0 && before !== '' ? null : { food: found.food, start, end };
+  return { food: found.food, start, end: Math.min(words.length, found.end - before.length) };
 }
 
 function firstFound(spans: readonly Span[], find: (words: string) => FoundFood | null, text: string): NamedFood | null {

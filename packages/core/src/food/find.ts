@@ -15,6 +15,7 @@ export interface FoundFood {
 
 /** Where names are looked up: an index, in the language of a kitchen. */
 interface Speech {
+  foods: Foods;
   index: ReadyIndex;
   kitchen: string;
 }
@@ -32,9 +33,9 @@ interface Speech {
  * @returns The food with its place in the words, or null: an unknown food is better than a wrong one.
  */
 export function findFoodIn(words: string, foods: Foods, kitchen: string): FoundFood | null {
-  const speech = { index: indexOf(foods), kitchen };
+  const speech = { foods, index: indexOf(foods), kitchen };
   const phrase = nameWords(words);
-  const found = named(phrase, speech) ?? alternative(phrase, speech) ?? respelt(phrase, speech);
+  const found = meant(phrase, speech) ?? respelt(phrase, speech);
   const food = found === null ? undefined : foods.get(found.id);
   return found === null || food === undefined ? null : { food, start: found.start, end: found.end };
 }
@@ -50,14 +51,21 @@ interface Named {
   end: number;
 }
 
-/** The longest name among the words, plain words taken off the ends only. */
+/** What words mean as they are spelt. */
+function meant(words: readonly NameWord[], speech: Speech): Named | null {
+  return named(words, speech) ?? alternative(words, speech) ?? partOf(words, speech) ?? ofKind(words, speech);
+}
+
+/** The longest name among the words, plain words taken off the ends, or one of them from inside (`whole raw chicken`). */
 function named(words: readonly NameWord[], { index, kitchen }: Speech): Named | null {
   let [from, to] = [0, words.length];
   while (from < to) {
-    const key = keyOf(words, from, to);
     const [first, last] = [words[from], words[to - 1]];
     if (first === undefined || last === undefined) return null;
-    const id = foodNamed(index, key, kitchen);
+    let id = foodNamed(index, keyOf(words, from, to), kitchen);
+    for (let inner = from + 1; id === null && inner < to - 1; inner += 1) {
+      if (plainWords.has(words[inner]?.text ?? '')) id = foodNamed(index, keyOf(words, from, to, inner), kitchen);
+    }
     if (id !== null) return { id, start: first.start, end: last.end };
     if (plainWords.has(first.text)) from += 1;
     else if (plainWords.has(last.text)) to -= 1;
@@ -66,9 +74,9 @@ function named(words: readonly NameWord[], { index, kitchen }: Speech): Named | 
   return null;
 }
 
-function keyOf(words: readonly NameWord[], from: number, to: number): string {
+function keyOf(words: readonly NameWord[], from: number, to: number, without = -1): string {
   let key = words[from]?.text ?? '';
-  for (let at = from + 1; at < to; at += 1) key += ` ${words[at]?.text}`;
+  for (let at = from + 1; at < to; at += 1) if (at !== without) key += ` ${words[at]?.text}`;
   return key;
 }
 
@@ -87,14 +95,66 @@ function alternative(words: readonly NameWord[], speech: Speech): Named | null {
   return named(other, speech) ?? alternative(other, speech);
 }
 
-/** The words with slips of the pen put right; null where there are none. */
+/** `breast of chicken` is `chicken breast`; `a pot of water` is water. */
+function partOf(words: readonly NameWord[], speech: Speech): Named | null {
+  const at = words.findIndex(({ text }) => text === 'of');
+  if (at < 1 || at === words.length - 1) return null;
+  const [part, whole] = [words.slice(0, at), words.slice(at + 1)];
+  const turned = named([...whole, ...part], speech);
+  const [first, last] = [words[0], words.at(-1)];
+  if (turned !== null && first !== undefined && last !== undefined) {
+    return { id: turned.id, start: first.start, end: last.end };
+  }
+  return named(whole, speech);
+}
+
+/** What a word for a kind says of every food of it: `fusilli pasta` is fusilli, since that holds gluten. */
+const kinds: ReadonlyMap<string, string> = new Map([
+  ['cheese', 'milk'],
+  ['pasta', 'gluten'],
+  ['noodles', 'gluten'],
+  ['bread', 'gluten'],
+  ['fish', 'fish'],
+]);
+
+/** A name without the word for its kind, if what is left is of that kind. */
+function ofKind(words: readonly NameWord[], speech: Speech): Named | null {
+  const allergen = kinds.get(words.at(-1)?.text ?? '');
+  if (allergen === undefined) return null;
+  const found = named(words.slice(0, -1), speech);
+  return found !== null && speech.foods.get(found.id)?.allergens.includes(allergen) ? found : null;
+}
+
+/** One word for each of these, which are spelt in many ways. */
+const spellings: ReadonlyMap<string, readonly string[]> = new Map(
+  [
+    ['chili', 'chile', 'chilli'],
+    ['chilies', 'chiles', 'chillies', 'chilis', 'chillis'],
+    ['yogurt', 'yoghurt'],
+    ['flavored', 'flavoured'],
+  ].flatMap((group) => group.map((word) => [word, group.filter((other) => other !== word)])),
+);
+
+/** The words with slips of the pen put right, then in another spelling; null where there is neither. */
 function respelt(words: readonly NameWord[], speech: Speech): Named | null {
   const known = speech.index.words();
   let changed = false;
-  const respelt = words.map((word) => {
-    const meant = plainWords.has(word.text) ? null : meantBy(word.text, known);
-    changed ||= meant !== null;
-    return meant === null ? word : { ...word, text: meant };
+  const corrected = words.map((word) => {
+    const right = plainWords.has(word.text) ? null : meantBy(word.text, known);
+    changed ||= right !== null;
+    return right === null ? word : { ...word, text: right };
   });
-  return changed ? (named(respelt, speech) ?? alternative(respelt, speech)) : null;
+  return (changed ? meant(corrected, speech) : null) ?? spelled(corrected, speech);
+}
+
+function spelled(words: readonly NameWord[], speech: Speech): Named | null {
+  const at = words.findIndex(({ text }) => spellings.has(text));
+  for (const other of spellings.get(words[at]?.text ?? '') ?? []) {
+    const found = meant(
+      words.map((word, index) => (index === at ? { ...word, text: other } : word)),
+      speech,
+    );
+    if (found !== null) return found;
+  }
+  return null;
 }

@@ -1,6 +1,7 @@
 const letters = 'abcdefghijklmnopqrstuvwxyz';
 /** Shorter words are too close to each other: `rub` is no slip of `rib`. */
 const shortest = 6;
+const shortestSlip = 5;
 
 /**
  * The one known word that is a single letter away from a word nobody knows: `jalepeno` for `jalapeno`.
@@ -8,7 +9,7 @@ const shortest = 6;
  * @returns Null for a known or short word, and where two words are as near. The first letter must be right.
  */
 export function meantBy(word: string, known: ReadonlySet<string>): string | null {
-  if (word.length < shortest || known.has(word)) return null;
+  if (word.length < shortestSlip || known.has(word)) return null;
   let meant: string | null = null;
   for (const other of oneLetterAway(word)) {
     if (other === meant || other.length < shortest || !known.has(other)) continue;

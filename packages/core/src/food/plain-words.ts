@@ -5,7 +5,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   shredded thick thin thinly finely coarsely roughly hot cold warm cool room temperature softened melted unsweetened
   yukon gold russet waxy floury english persian curly flat leaf leaves stalks stalk florets fillet fillets loin steaks pieces
   piece cubes chunks wedges halves heads head cloves clove sprigs sprig bulb bulbs ears ear of the a an some very new crisp
-  firm cooked uncooked free range wild pasture raised sustainably low sodium unsalted reduced drained rinsed spice`.split(
-    /\s+/,
-  ),
+  firm cooked uncooked free range wild pasture raised sustainably low sodium unsalted reduced drained rinsed spice enriched sifted unbleached strained spicy long short homemade favourite favorite bottled packed
+  heaping heaped seasonal beaten washed cleaned deveined unpeeled stemmed quartered halved julienned cored deseeded seeded un store
+  bought authentic italian`.split(/\s+/),
 );

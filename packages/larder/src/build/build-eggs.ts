@@ -16,6 +16,10 @@ export function buildEggs(
 ): Eggs {
   const byName = new Map<string, EggSize>((base?.sizes ?? []).map((size) => [size.name, size]));
   for (const [name, size] of Object.entries(sizes ?? {})) {
+    if (size === 'none') {
+      byName.delete(name);
+      continue;
+    }
     const typicalGrams = exactOf(size.typical);
     byName.set(name, { name, typicalGrams, edibleGrams: typicalGrams.times(ediblePart) });
   }

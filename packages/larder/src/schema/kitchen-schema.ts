@@ -46,7 +46,8 @@ const pan = z.strictObject({
 const eggs = z.strictObject({
   usual: text,
   typical: z.enum(['middle-of-band', 'class-minimum']),
-  sizes: z.record(text, z.strictObject({ typical: aboveZero, source })),
+  // `none` takes away a size of the kitchen that is extended.
+  sizes: z.record(text, z.union([none, z.strictObject({ typical: aboveZero, source })])),
   source,
 });
 

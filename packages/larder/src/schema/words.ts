@@ -114,6 +114,8 @@ export const ruleNames = [
   'oven-disagrees',
   'missing-from',
   'ask-preserve',
+  'stale-version',
+  'ratio-drift',
 ] as const;
 
 /** A rule whose severity a site may set. */
