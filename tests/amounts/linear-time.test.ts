@@ -25,31 +25,60 @@ const scraps = [
 const readers = { readLine, readMentions, readOven, readTemperature, readPan, readLength };
 const prefix = '1 cup flour ';
 
-function milliseconds(read: (text: string) => unknown, text: string): number {
-  const start = performance.now();
-  read(text);
-  return performance.now() - start;
-}
+const doubling = 2.5;
+const attempts = 4;
+/** Below this a measurement is noise. */
+const leastMilliseconds = 5;
 
-/** The shortest of some runs: noise only ever adds. */
+/** The shortest of some runs: another process on the machine only ever adds. */
 function shortest(read: (text: string) => unknown, text: string, runs: number): number {
-  return Math.min(...Array.from({ length: runs }, () => milliseconds(read, text)));
+  const times = Array.from({ length: runs }, () => {
+    const start = performance.now();
+    read(text);
+    return performance.now() - start;
+  });
+  return Math.max(leastMilliseconds, Math.min(...times));
 }
 
-function median(values: readonly number[]): number {
-  return [...values].sort((one, other) => one - other)[Math.floor(values.length / 2)] ?? 0;
+/** By what factor the time grows with each doubling of the text, on average over the sizes. */
+function growth(read: (text: string) => unknown, texts: readonly string[], runs: number): number {
+  const times = texts.map((text) => shortest(read, text, runs));
+  return ((times.at(-1) ?? 0) / (times[0] ?? 1)) ** (1 / (texts.length - 1));
+}
+
+/** The least growth of some attempts, ended by the first that is good enough: quadratic reading would show 4 each time. */
+function leastGrowth(read: (text: string) => unknown, texts: readonly string[], runs: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let attempt = 0; attempt < attempts && least > doubling; attempt += 1) {
+    least = Math.min(least, growth(read, texts, runs));
+  }
+  return least;
 }
 
 describe('twice the text takes at most 2.5 times as long', () => {
-  const cases = scraps.flatMap(([name, scrap]) => Object.keys(readers).map((reader) => ({ name, scrap, reader })));
+  // Labels share their grammar with lines, so that a few scraps do for them.
+  const labels = scraps.filter(([name]) => ['digits', 'fractions', 'ranges', 'sides', 'fan settings'].includes(name));
+  const cases = Object.keys(readers).flatMap((reader) => {
+    const texts = reader === 'readLine' || reader === 'readMentions' ? scraps : labels;
+    return texts.map(([name, scrap]) => ({ name, scrap, reader }));
+  });
 
   test.for(cases)('$reader of $name', ({ scrap, reader }) => {
     const read: (text: string) => unknown = readers[reader as keyof typeof readers];
-    const sizes = [16_000, 32_000, 64_000, 128_000];
+    const sizes = [8_000, 16_000, 32_000];
     const texts = sizes.map((size) => prefix + scrap.repeat(Math.ceil(size / scrap.length)));
-    const times = texts.map((text) => shortest(read, text, 5));
-    const ratios = times.slice(1).map((time, index) => time / Math.max(times[index] ?? 0, 1));
-    expect(median(ratios), times.map((time) => time.toFixed(1)).join(' ms, ')).toBeLessThanOrEqual(2.5);
+    expect(leastGrowth(read, texts, 3)).toBeLessThanOrEqual(doubling);
+  });
+
+  test('and a reading that is quadratic is seen to take longer', () => {
+    const quadratic = (text: string): number => {
+      let sum = 0;
+      for (let at = 0; at < text.length; at += 1)
+        for (let other = 0; other < text.length; other += 1) sum += at ^ other;
+      return sum;
+    };
+    const texts = [4_000, 8_000, 16_000].map((size) => 'x'.repeat(size));
+    expect(leastGrowth(quadratic, texts, 3)).toBeGreaterThan(doubling);
   });
 });
 
@@ -58,8 +87,6 @@ describe('a line of a megabyte and one of two', () => {
 
   test.for(scraps.slice(0, 5))('of %s are read, the longer in at most 2.5 times the time', ([, scrap]) => {
     const once = scrap.repeat(Math.ceil(megabyte / scrap.length));
-    const single = shortest(readLine, once, 3);
-    const double = shortest(readLine, once + once, 3);
-    expect(double / single, `${single.toFixed(0)} and ${double.toFixed(0)} ms`).toBeLessThanOrEqual(2.5);
+    expect(leastGrowth(readLine, [once, once + once], 2)).toBeLessThanOrEqual(doubling);
   });
 });

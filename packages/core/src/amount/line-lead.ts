@@ -2,6 +2,7 @@ import { gestures, proportions, vagueWords } from './line-words.js';
 import { readNumber } from './number.js';
 import { passAbout, passAdjectives, readQuantity } from './quantity.js';
 import type { Tokens } from './token.js';
+import { readUnit } from './unit-reading.js';
 
 /** What stands before the amount of a line. */
 export interface LineLead {
@@ -93,6 +94,9 @@ function vagueEnd(tokens: Tokens, index: number): number | null {
     tokens.word(index) === 'a' || tokens.word(index) === 'an' || tokens.word(index) === 'the' ? index + 1 : index;
   const proportion = proportionEnd(tokens, index);
   if (proportion !== null) return proportion;
+  // `Sprigs of mint` has no number.
+  const several = readUnit(tokens, index, { afterNumber: false });
+  if (several?.spelling === 'many' && tokens.word(several.next) === 'of') return several.next + 1;
   const gesture = gestureEnd(tokens, index, article);
   if (gesture !== null) return gesture;
   const word = tokens.word(passSmall(tokens, article));

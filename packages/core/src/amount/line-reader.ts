@@ -251,11 +251,14 @@ export class LineReader {
     return { start: this.tokens.at(first).start, end: this.tokens.at(Math.max(first, next - 1)).end };
   }
 
-  /** A further statement takes the blank before it along. */
+  /** A further statement takes the blank before it along, or, at the start of a bracket that stays, the blank behind it. */
   private spanWithBlank(first: number, next: number): Span {
+    const { tokens } = this;
     const { start, end } = this.span(first, next);
-    const before = first > 0 ? this.tokens.at(first - 1).end : 0;
-    const blank = this.tokens.text.slice(before, start).trim() === '' && first > 0;
+    const opens = tokens.word(first - 1) === '(' && next < tokens.length;
+    if (opens && tokens.at(next).kind === 'word') return { start, end: tokens.at(next).start };
+    const before = first > 0 ? tokens.at(first - 1).end : 0;
+    const blank = first > 0 && tokens.text.slice(before, start).trim() === '';
     return { start: blank ? before : start, end };
   }
 
