@@ -71,8 +71,11 @@ function basesOf(reading: PanReading, native: Kitchen): { sides: Exact[]; shape:
     tradeSizes.some((size) => size.unit === unit && size.size.equals(capacity)),
   );
   if (trade === undefined) return null;
+  const sides = trade.sides.map((side) => side.times(centimetresIn(trade.unit)));
+  // `2-quart dish` says no shape, so both sides of a square are named.
+  const isUnsaidSquare = trade.shape === 'square' && reading.shape !== 'square';
   return {
-    sides: trade.sides.map((side) => side.times(centimetresIn(trade.unit))),
+    sides: isUnsaidSquare ? [...sides, ...sides] : sides,
     shape: trade.shape === 'muffin' ? 'unknown' : trade.shape,
   };
 }
@@ -117,8 +120,8 @@ function massText(grams: Exact, kitchen: Kitchen): string {
 }
 
 function volumeText(millilitres: Exact, kitchen: Kitchen): string {
-  const quart = kitchen.units.quart;
-  if (kitchen.writes.length === 'in' && quart !== undefined) {
+  const quart = kitchen.writes.volume.includes('quart') ? kitchen.units.quart : undefined;
+  if (quart !== undefined) {
     return `${millilitres.dividedBy(quart).times(2).round().dividedBy(2)}-quart`;
   }
   return `${millilitres.dividedBy(1000).toDecimalPlaces(1)} litre`;

@@ -1,5 +1,6 @@
-import type { TemperatureReading } from '../amount/reading.js';
-import { writeTerm } from '../amount/write.js';
+import type { PanReading, TemperatureReading } from '../amount/reading.js';
+import { isLengthUnit } from '../amount/size.js';
+import { writeNumber, writeTerm } from '../amount/write.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
 import { dialSettings, ovenHeat, writeOven } from '../kitchen/oven.js';
@@ -85,12 +86,29 @@ function unitOf(reading: TemperatureReading, native: Kitchen): 'C' | 'F' {
   return reading.impliedUnit ? native.writes.temperature : reading.unit;
 }
 
-/** The size alone changes; the words around it (`9-inch round`) keep their place. */
+/** The size alone changes; a count before it and the words around it (`two 9-inch rounds`) keep their place. */
 function panText(mention: Extract<Mention, { kind: 'pan' }>, native: Kitchen, kitchen: Kitchen): string | null {
   const choice = panFor(mention.reading, native, kitchen);
   if (choice?.text == null) return null;
   const { span } = mention.reading;
-  return mention.text.slice(0, span.start) + choice.text + mention.text.slice(span.end);
+  const size = countWords(mention) + withDepth(choice.text, mention.reading, kitchen);
+  return mention.text.slice(0, span.start) + size + mention.text.slice(span.end);
+}
+
+/** The words for how many, as written: `two `, `2 × `, `two (`. */
+function countWords({ text, reading: { count, span } }: Extract<Mention, { kind: 'pan' }>): string {
+  if (count === null) return '';
+  const words = /^(?:\p{L}+|\d+)\s+(?:[x×]\s+)?\(?/u.exec(text.slice(span.start, span.end));
+  return words?.[0] ?? `${count} × `;
+}
+
+/** A third side is the depth of the rim, and is stated again. */
+function withDepth(sides: string, { depth, unit }: PanReading, kitchen: Kitchen): string {
+  if (depth === null || !isLengthUnit(unit)) return sides;
+  const rim = lengthFor(depth, unit, kitchen);
+  const at = sides.lastIndexOf(' ');
+  if (sides.slice(at + 1) !== rim.unit) return sides;
+  return `${sides.slice(0, at)} × ${writeNumber(rim.low, 'cm')}${sides.slice(at)}`;
 }
 
 function lengthText(mention: Extract<Mention, { kind: 'length' }>, kitchen: Kitchen): string {

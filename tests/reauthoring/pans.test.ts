@@ -1,0 +1,118 @@
+import { baseArea, Exact, type PanReading, panFor, readPan } from '@retare/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { readCsv } from '../reference/read-csv.js';
+import { mentionIn, panOf } from './recipe-of.js';
+import { kitchen, kitchenIds } from './setting.js';
+
+const inch = '2.54';
+const practice = 'common practice, no source';
+
+const worked = [
+  { from: 'us', pan: '9×13 in', to: 'uk', becomes: '23 × 33 cm', by: `the roasting tin; ${practice}` },
+  { from: 'us', pan: '13×9 in', to: 'uk', becomes: '33 × 23 cm', by: 'the author’s order of sides' },
+  { from: 'us', pan: '9 x 13 x 2 in', to: 'uk', becomes: '23 × 33 × 5 cm', by: 'the depth is stated again' },
+  { from: 'us', pan: '8-inch round', to: 'uk', becomes: '20 cm round', by: `${practice}; 314.2 for 324.3 cm²` },
+  { from: 'us', pan: '9-inch round', to: 'eu', becomes: '23 cm round', by: `${practice}; 415.5 for 410.4 cm²` },
+  { from: 'us', pan: '8-inch square', to: 'au', becomes: '20 cm square', by: `${practice}; 400 for 412.9 cm²` },
+  { from: 'us', pan: '8×8 in', to: 'au', becomes: '20 × 20 cm', by: 'two sides where two were written' },
+  {
+    from: 'us',
+    pan: '9x5-inch loaf pan',
+    to: 'uk',
+    becomes: '23 × 13 cm loaf pan',
+    by: 'conversion chart: the 2 lb tin',
+  },
+  { from: 'us', pan: 'two 8-inch rounds', to: 'uk', becomes: 'two 20 cm rounds', by: 'the number is kept' },
+  { from: 'us', pan: '2 8-inch round pans', to: 'uk', becomes: '2 20 cm round pans', by: 'the number is kept' },
+  { from: 'us', pan: 'two (8-inch) round pans', to: 'uk', becomes: 'two (20 cm) round pans', by: 'brackets are kept' },
+  { from: 'uk', pan: '2 lb loaf tin', to: 'us', becomes: '5 × 9 in loaf tin', by: 'conversion chart: 23 × 13 × 7 cm' },
+  { from: 'uk', pan: '900 g loaf tin', to: 'us', becomes: '5 × 9 in loaf tin', by: 'the same tin in grams' },
+  { from: 'uk', pan: '20 cm round', to: 'us', becomes: '8 in round', by: practice },
+  { from: 'ca', pan: '2 L square', to: 'us', becomes: '8 in square', by: 'Canadian household pan chart' },
+  {
+    from: 'us',
+    pan: '2-quart baking dish',
+    to: 'uk',
+    becomes: '20 × 20 cm baking dish',
+    by: 'no shape is said: both sides',
+  },
+  { from: 'us', pan: '1-quart dish', to: 'uk', becomes: '0.9 litre dish', by: '946 ml; no pan of that name' },
+  { from: 'us', pan: '1-quart dish', to: 'ca', becomes: '0.9 litre dish', by: 'a Canadian quart is the imperial one' },
+  { from: 'uk', pan: '2 litre dish', to: 'us', becomes: '2-quart dish', by: '2.11 US quarts' },
+];
+
+describe('a pan of another kitchen', () => {
+  test.for(worked)('$pan from $from reads $becomes in $to: $by', ({ from, pan, to, becomes }) => {
+    expect(mentionIn(panOf(pan), from, to).text).toBe(becomes);
+  });
+
+  test.for([
+    ['us', '8-inch round', 'ca'],
+    ['us', '9×13 in', 'ca'],
+    ['uk', '23 x 33 cm', 'au'],
+    ['us', 'two 8-inch rounds', 'ca'],
+  ] as const)('keeps the %s words %s in %s, where the very size is sold', ([from, pan, to]) => {
+    expect(mentionIn(panOf(pan), from, to).text).toBe(pan);
+  });
+
+  test.for([
+    { pan: '4-inch round', from: 'us', to: 'uk', becomes: '10 cm round' },
+    { pan: '14-inch round', from: 'us', to: 'uk', becomes: '36 cm round' },
+    { pan: '30 cm round', from: 'uk', to: 'us', becomes: '12 in round' },
+  ])('names the plain size where nothing is near: $pan reads $becomes', ({ pan, from, to, becomes }) => {
+    const reading = readPan(pan);
+    const choice = reading === null ? null : panFor(reading, kitchen(from), kitchen(to));
+    expect([mentionIn(panOf(pan), from, to).text, choice?.pan]).toEqual([becomes, null]);
+  });
+
+  test('is the usual one whose base is nearest, and never more than 15 % off', () => {
+    const side = fc.integer({ min: 10, max: 45 });
+    const shape = fc.constantFrom('round', 'square');
+    fc.assert(
+      fc.property(fc.constantFrom(...kitchenIds), side, shape, (id, cm, form) => {
+        const reading = readPan(`${cm} cm ${form}`);
+        const choice = reading === null ? null : panFor(reading, kitchen('uk'), kitchen(id));
+        const areas = kitchen(id)
+          .pans.filter((pan) => pan.shape === form)
+          .map(({ sides, unit }) => new Exact(sides[0] ?? 0).times(unit === 'in' ? inch : 1).pow(2));
+        const off = areas.map((area) =>
+          area
+            .dividedBy(cm * cm)
+            .minus(1)
+            .abs()
+            .toNumber(),
+        );
+        const least = Math.min(...off);
+        const isOwnSize = choice?.text === null;
+        expect(choice?.pan === null && !isOwnSize ? 'plain' : (choice?.areaDrift?.abs().toNumber() ?? Number.NaN)).toBe(
+          least > 0.15 ? 'plain' : isOwnSize ? 0 : least,
+        );
+      }),
+    );
+  });
+
+  test.for(kitchenIds)('is never a muffin pan, nor a loaf pan for a round one, in %s', (id) => {
+    const choice = panFor(readPan('7 cm round') as PanReading, kitchen('uk'), kitchen(id));
+    expect(choice?.pan).toBeNull();
+  });
+});
+
+describe('the base of a pan', () => {
+  test.for(readCsv('pan-volumes.csv'))('$country $name: base times depth is $volume_ml ml: $source', (row) => {
+    const { sides = '', shape, unit, depth = '' } = row;
+    const cm = (value: string): Exact => new Exact(value).times(unit === 'in' ? inch : 1);
+    const area = baseArea(sides.split(' x ').map(cm), shape === 'round' ? 'round' : 'rectangle');
+    // The table rounds volumes to a millilitre.
+    const volume = area?.times(cm(depth)).toNumber() ?? 0;
+    expect(Math.abs(volume - Number(row.volume_ml))).toBeLessThanOrEqual(0.51);
+  });
+
+  test('of no sides is not known', () => {
+    expect(baseArea([], 'round')).toBeNull();
+  });
+
+  test('of a square by one side is that side squared, not a circle', () => {
+    expect(baseArea([new Exact(20)], 'square')?.toString()).toBe('400');
+  });
+});
