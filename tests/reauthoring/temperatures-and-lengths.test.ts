@@ -1,0 +1,100 @@
+import { celsiusOf, centimetresIn, Exact, isLengthUnit, lengthFor, temperatureFor } from '@retare/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { converted, mentionIn, spanOf, tempOf, textOf } from './recipe-of.js';
+import { kitchen, kitchenIds } from './setting.js';
+
+const id = fc.constantFrom(...kitchenIds);
+
+describe('a temperature of another kitchen', () => {
+  test.for([
+    { from: 'us', text: '110°F', to: 'uk', becomes: '43°C', by: '43.3 °C' },
+    { from: 'us', text: '100°F', to: 'uk', becomes: '38°C', by: '37.8 °C' },
+    { from: 'us', text: '350°F', to: 'ca', becomes: '177°C', by: '176.7 °C: no dial, no step' },
+    { from: 'us', text: '40°F', to: 'uk', becomes: '4°C', by: '4.4 °C: it chills' },
+    { from: 'us', text: '50°F', to: 'uk', becomes: '10°C', by: '10 °C exactly: it chills' },
+    { from: 'us', text: '51°F', to: 'uk', becomes: '11°C', by: '10.6 °C: it does not' },
+    { from: 'us', text: '0°F', to: 'eu', becomes: '-18°C', by: '−17.8 °C, down' },
+    { from: 'uk', text: '5 °C', to: 'us', becomes: '41°F', by: '41 °F exactly' },
+    { from: 'uk', text: '4 °C', to: 'us', becomes: '39°F', by: '39.2 °F: it chills' },
+    { from: 'uk', text: '-18 °C', to: 'us', becomes: '-1°F', by: '−0.4 °F, down' },
+    { from: 'uk', text: '82 °C', to: 'us', becomes: '180°F', by: '179.6 °F' },
+    { from: 'us', text: '110–115°F', to: 'uk', becomes: '43–46°C', by: '43.3 to 46.1 °C' },
+    { from: 'us', text: '350', to: 'uk', becomes: '177°C', by: 'the unit is the writer’s own' },
+  ])('$text from $from reads $becomes in $to: $by', ({ from, text, to, becomes }) => {
+    expect(mentionIn(tempOf(text), from, to).text).toBe(becomes);
+  });
+
+  test('that chills never comes out warmer', () => {
+    const cold = fc.integer({ min: -400, max: 100 }).map((tenths) => new Exact(tenths).dividedBy(10));
+    fc.assert(
+      fc.property(id, cold, (to, celsius) => {
+        const { value, unit } = temperatureFor(celsius, 'C', kitchen(to));
+        const drop = celsius.minus(celsiusOf(value, unit)).toNumber();
+        expect([value.isInteger(), drop >= 0, drop < 1]).toEqual([true, true, true]);
+      }),
+    );
+  });
+
+  test('that warms is the nearest degree', () => {
+    const warm = fc.integer({ min: 101, max: 3000 }).map((tenths) => new Exact(tenths).dividedBy(10));
+    fc.assert(
+      fc.property(id, warm, (to, celsius) => {
+        const { value, unit } = temperatureFor(celsius, 'C', kitchen(to));
+        const off = celsius.minus(celsiusOf(value, unit)).abs().toNumber();
+        expect(value.isInteger() && off <= (unit === 'C' ? 0.5 : 0.5 / 1.8) + 1e-12).toBe(true);
+      }),
+    );
+  });
+});
+
+describe('a length of another kitchen', () => {
+  // The inch is exactly 2.54 cm (international yard and pound agreement, 1959).
+  test.for([
+    { from: 'us', text: '2 in', to: 'uk', becomes: '5 cm', by: '5.08 cm' },
+    { from: 'us', text: '1 inch', to: 'uk', becomes: '2.5 cm', by: '2.54 cm' },
+    { from: 'us', text: '½ inch', to: 'uk', becomes: '1.25 cm', by: '1.27 cm' },
+    { from: 'us', text: '¼ inch', to: 'uk', becomes: '6 mm', by: '6.35 mm' },
+    { from: 'us', text: '⅛ inch', to: 'uk', becomes: '3 mm', by: '3.2 mm' },
+    { from: 'us', text: '6 in', to: 'eu', becomes: '15 cm', by: '15.24 cm' },
+    { from: 'us', text: '12 inches', to: 'eu', becomes: '30 cm', by: '30.48 cm' },
+    { from: 'uk', text: '5 cm', to: 'us', becomes: '2 in', by: '1.97 in' },
+    { from: 'uk', text: '2 cm', to: 'us', becomes: '¾ in', by: '0.79 in' },
+    { from: 'uk', text: '3 mm', to: 'us', becomes: '⅛ in', by: '0.118 in' },
+    { from: 'uk', text: '1 mm', to: 'us', becomes: '⅛ in', by: 'no ruler shows less' },
+    { from: 'uk', text: '30 cm', to: 'us', becomes: '11¾ in', by: '11.81 in' },
+    { from: 'us', text: '1–2 in', to: 'uk', becomes: '2.5–5 cm', by: '2.54 to 5.08 cm' },
+    { from: 'us', text: '¼–1 inch', to: 'uk', becomes: '6 mm to 2.5 cm', by: 'each in its own unit' },
+  ])('$text from $from reads $becomes in $to: $by', ({ from, text, to, becomes }) => {
+    expect(mentionIn(spanOf(text), from, to).text).toBe(becomes);
+  });
+
+  test('is on the marks of a ruler there, within half a step', () => {
+    const millimetres = fc.integer({ min: 10, max: 6000 }).map((tenths) => new Exact(tenths).dividedBy(10));
+    fc.assert(
+      fc.property(id, millimetres, (to, mm) => {
+        const { low, unit } = lengthFor(mm, 'mm', kitchen(to));
+        if (!isLengthUnit(unit)) throw new RangeError(`${unit} is no length.`);
+        const cm = mm.dividedBy(10).toNumber();
+        const inches = cm / 2.54;
+        const step =
+          unit === 'in' ? (inches < 0.5 ? 0.125 : 0.25) : unit === 'mm' ? 1 : cm < 2 ? 0.25 : cm < 10 ? 0.5 : 1;
+        const off = low.times(centimetresIn(unit)).minus(cm).abs().dividedBy(centimetresIn(unit)).toNumber();
+        // Nothing is cut thinner than the finest mark.
+        const isFinest = low.equals(step);
+        expect([low.dividedBy(step).isInteger(), isFinest || off <= step / 2 + 1e-9]).toEqual([true, true]);
+      }),
+    );
+  });
+});
+
+describe('a further quantity of a line', () => {
+  test.for([
+    { line: '2 carrots, cut into 2-inch pieces', becomes: '2 carrots, cut into 5 cm pieces' },
+    { line: '1 cup milk, warmed to 110°F', becomes: '240 ml milk, warmed to 43°C' },
+    { line: '1 cup flour, plus 2 tbsp for dusting', becomes: '125 g flour, plus 2 tbsp for dusting' },
+    { line: '1 cup sugar, plus ½ cup to finish', becomes: '200 g granulated sugar, plus 100 g to finish' },
+  ])('$line reads $becomes in a UK kitchen', ({ line, becomes }) => {
+    expect(textOf(converted(line, 'us', 'uk'))).toBe(becomes);
+  });
+});
