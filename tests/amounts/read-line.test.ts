@@ -46,7 +46,7 @@ describe('what is no ingredient', () => {
     'Wooden skewers',
     '9x13 baking dish',
   ])('is “%s”', (line) => {
-    expect(readLine(line)).toMatchObject({ kind: 'not-an-ingredient', amounts: [], further: [] });
+    expect(readLine(line)).toMatchObject({ kind: 'not-an-ingredient', amounts: [], amountSpans: [], food: null });
   });
 });
 

@@ -44,6 +44,7 @@ describe('the further quantities of a line', () => {
     ['2 eggs, beaten for 2 minutes', []],
     ['1 cup milk (2%), 3 spoons', []],
     ['2 cups flour (250 g), sifted', []],
+    ['Cut the dough into 2-inch squares.', ['2-inch']],
   ] as const)('of “%s” are %j', ([line, spans]) => {
     expect(
       cut(

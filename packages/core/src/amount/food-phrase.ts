@@ -1,5 +1,7 @@
-import { keptPairs, leadingPreparation, modifiers, modifiersOf, nameEnders, sharedHeads } from './line-words.js';
+import { leadingPreparation, modifiers, nameEnders } from './line-words.js';
+import { endsName, joinsNames } from './name-end.js';
 import { isDash } from './number.js';
+import { isStop, passHyphened, passPreparation, type Taken } from './preparation.js';
 import type { Token, Tokens } from './token.js';
 
 /** A food's name among the tokens. */
@@ -9,16 +11,6 @@ export interface FoodPhrase {
   text: string;
   next: number;
 }
-
-const kept = new Map(Object.entries(keptPairs));
-const notAdverbs = new Set(['jelly', 'belly', 'curly', 'early', 'chilly', 'family', 'homely', 'bubbly', 'piccalilly']);
-const notParticiples = new Set([
-  'bread', 'seed', 'aniseed', 'flaxseed', 'linseed', 'rapeseed', 'hempseed', 'seaweed', 'shred', 'red', 'feed', 'breed', 'cornbread',
-  'gingerbread', 'shortbread', 'flatbread', 'reed', 'mixed', 'dried', 'sweetbread', 'spread', 'poppyseed', 'unsalted', 'salted',
-]); // biome-ignore format: a word list is read in rows
-
-/** Where the reading of a name may not go: tokens of the amount, and words already used. */
-export type Taken = (index: number) => boolean;
 
 /**
  * Reads the food's plain name from an index: preparation before it is passed over, and the name ends where preparation,
@@ -45,142 +37,6 @@ function firstWord(tokens: Tokens, from: number, stop: number, taken: Taken): nu
   let at = from;
   while (at < stop && (taken(at) || tokens.at(at).kind !== 'word' || tokens.word(at) === 'of')) at += 1;
   return at;
-}
-
-function passPreparation(tokens: Tokens, from: number, stop: number, taken: Taken): number {
-  let at = from;
-  let passed = false;
-  while (at < stop) {
-    const token = tokens.at(at);
-    const partner = tokens.partner[at] ?? -1;
-    if (taken(at) || token.lower === 'of') at += 1;
-    else if (partner > at) at = partner + 1;
-    else if (isPreparation(tokens, at)) {
-      passed = true;
-      at = passHyphened(tokens, at, stop);
-    } else if (isLooseNumber(tokens, at)) at += 1;
-    else if (passed && isJoint(tokens, at)) at += 1;
-    else if (token.kind === 'mark' && !isStop(tokens, at)) at += 1;
-    else break;
-  }
-  return at;
-}
-
-/** `1 pack of 8 tortillas`, `1 cup 2% milk`: a number that says a kind is no part of the name; but `5-spice powder` is one. */
-function isLooseNumber(tokens: Tokens, at: number): boolean {
-  const token = tokens.at(at);
-  if (token.lower === '%' || (token.lower === '.' && !token.gap && shortSizes.has(tokens.word(at - 1)))) return true;
-  const isNumber = token.kind === 'number' || (token.kind === 'word' && /^\p{Nd}[\p{Nd}./]*$/u.test(token.text));
-  return isNumber && !isInnerHyphen(tokens, at + 1) && tokens.at(at + 1).lower !== '-';
-}
-
-const shortSizes = new Set(['lg', 'lrg', 'med', 'sm', 'xl', 'approx']);
-
-function isJoint(tokens: Tokens, at: number): boolean {
-  const { lower } = tokens.at(at);
-  const behind = tokens.at(at + 1);
-  if (lower === ',' || lower === '/')
-    return behind.kind === 'word' && (!nameEnders.has(behind.lower) || isPreparation(tokens, at + 1));
-  if (lower === 'or' && (tokens.word(at - 1) === 'and' || behind.kind === 'number')) return true;
-  if (lower === 'to') return isPreparation(tokens, at + 1);
-  return (
-    (lower === 'or' || lower === 'and' || lower === '&') &&
-    (isPreparation(tokens, at + 1) || tokens.word(at + 1) === 'or')
-  );
-}
-
-function isPreparation(tokens: Tokens, at: number): boolean {
-  const { lower, kind } = tokens.at(at);
-  if (kind !== 'word') return false;
-  const compound = compoundAt(tokens, at);
-  if (compound !== null && compound !== lower) return leadingPreparation.has(compound) || isPreparedCompound(compound);
-  if (kept.get(lower)?.includes(tokens.word(at + 1))) return false;
-  if (leadingPreparation.has(lower) || isAdverb(lower)) return true;
-  // `mixed toasted crushed peanuts`, but `mixed spice` and `toasted sesame oil`.
-  return kindOrPreparation.has(lower) && isPreparation(tokens, at + 1);
-}
-
-const kindOrPreparation = new Set([
-  'mixed',
-  'toasted',
-  'roasted',
-  'dried',
-  'frozen',
-  'assorted',
-  'pure',
-  'organic',
-  'pressed',
-]);
-
-function isPreparedCompound(compound: string): boolean {
-  const tail = compound.slice(compound.lastIndexOf('-') + 1);
-  return (
-    tail === 'sized' ||
-    tail === 'size' ||
-    tail === 'cut' ||
-    tail === 'quality' ||
-    tail === 'squeezed' ||
-    tail === 'chopped'
-  );
-}
-
-function isAdverb(word: string): boolean {
-  return word.length > 5 && word.endsWith('ly') && !notAdverbs.has(word);
-}
-
-/** The whole of a word with hyphens that begins at an index, or `null` in the middle of one. */
-function compoundAt(tokens: Tokens, index: number): string | null {
-  let text = tokens.word(index);
-  let at = index;
-  while (at < index + 8 && isInnerHyphen(tokens, at + 1)) {
-    text = `${text}-${tokens.word(at + 2)}`;
-    at += 2;
-  }
-  return text;
-}
-
-function isInnerHyphen(tokens: Tokens, at: number): boolean {
-  const [dash, behind] = [tokens.at(at), tokens.at(at + 1)];
-  return isDash(dash.lower) && !dash.gap && !behind.gap && behind.kind === 'word';
-}
-
-function passHyphened(tokens: Tokens, index: number, stop: number): number {
-  let at = index + 1;
-  while (at + 1 < stop && isInnerHyphen(tokens, at)) at += 2;
-  return at;
-}
-
-const stops = new Set([
-  ',',
-  ';',
-  ':',
-  ')',
-  ']',
-  '|',
-  '=',
-  '+',
-  '~',
-  '≈',
-  '!',
-  '?',
-  '…',
-  '"',
-  '“',
-  '”',
-  '<',
-  '>',
-  '^',
-  '{',
-  '}',
-]);
-
-/** A sign behind which no part of the name stands. */
-function isStop(tokens: Tokens, at: number): boolean {
-  const token = tokens.at(at);
-  if (stops.has(token.lower) || ((token.lower === '(' || token.lower === '[') && (tokens.partner[at] ?? -1) < at))
-    return true;
-  if (token.lower === '.') return tokens.at(at + 1).gap;
-  return isDash(token.lower) && token.gap && tokens.at(at + 1).gap;
 }
 
 function collect(tokens: Tokens, from: number, stop: number, taken: Taken, list: boolean): FoodPhrase | null {
@@ -283,52 +139,6 @@ function endsAtOf(behind: string): boolean {
     behind === 'some' ||
     behind === 'the'
   );
-}
-
-/** Whether a name that has begun ends before this word. */
-function endsName(tokens: Tokens, at: number): boolean {
-  const { lower } = tokens.at(at);
-  if (isInnerHyphen(tokens, at + 1)) return false;
-  if (nameEnders.has(lower)) return true;
-  const participle = lower.length > 4 && lower.endsWith('ed') && !notParticiples.has(lower);
-  if (!participle) return false;
-  const behind = tokens.at(at + 1);
-  return leadingPreparation.has(lower) || behind.kind !== 'word' || nameEnders.has(behind.lower);
-}
-
-/** Whether the names on both sides share their head noun: `chicken or beef broth`, but not `butter or ghee`. */
-function joinsNames(tokens: Tokens, at: number, found: readonly number[]): boolean {
-  const before = found.at(-1);
-  if (before === undefined) return false;
-  const names = namesFrom(tokens, at + 1);
-  const head = names.at(-1) ?? '';
-  if (modifies(tokens.word(before), head) && names.length > 1 && sharedHeads.has(head)) return true;
-  if (tokens.at(at).lower !== '/') return false;
-  // `peanuts/sesame` and `Kalamon/Kalamata olives` are one name to their writer, `Milk/Sweet Cream` two.
-  return names.length === 1 || (found.length === 1 && !modifiers.has(names[0] ?? ''));
-}
-
-const ownModifiers = new Map(Object.entries(modifiersOf));
-
-function modifies(word: string, head: string): boolean {
-  return modifiers.has(word) || ownModifiers.get(word)?.includes(head) === true;
-}
-
-/** The next few words of a name, for a look ahead. */
-function namesFrom(tokens: Tokens, from: number): string[] {
-  const names: string[] = [];
-  let at = from;
-  while (
-    names.length < 4 &&
-    tokens.at(at).kind === 'word' &&
-    !endsName(tokens, at) &&
-    tokens.word(at) !== 'or' &&
-    tokens.word(at) !== 'and'
-  ) {
-    names.push(tokens.word(at));
-    at = passHyphened(tokens, at, tokens.length);
-  }
-  return names;
 }
 
 const looseEnds = new Set([

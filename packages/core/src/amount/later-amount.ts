@@ -1,11 +1,11 @@
 import { Exact } from '../exact.js';
+import { passAbout } from './about.js';
 import { sizeWords } from './adjective-words.js';
 import { doubtAbout } from './doubt.js';
 import { type FoodPhrase, readFoodPhrase } from './food-phrase.js';
 import { type LineAmount, readLineAmount } from './line-amount.js';
 import { blockers, eachWords, gestures, notCounted, proportions } from './line-words.js';
 import { isDash, readNumber } from './number.js';
-import { passAbout } from './quantity.js';
 import type { Doubt } from './reading.js';
 import { passSameFood, singular } from './same-food.js';
 import { isLengthUnit, type KitchenUnits } from './size.js';

@@ -1,7 +1,9 @@
+import { passAbout } from './about.js';
 import { gestures, proportions, vagueWords } from './line-words.js';
 import { readNumber } from './number.js';
-import { passAbout, passAdjectives, readQuantity } from './quantity.js';
+import { readQuantity } from './quantity.js';
 import type { Tokens } from './token.js';
+import { passAdjectives } from './unit-behind-adjectives.js';
 import { readUnit } from './unit-reading.js';
 
 /** What stands before the amount of a line. */

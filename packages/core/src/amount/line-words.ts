@@ -1,3 +1,5 @@
+// Word lists only, kept together so that a word's place in one list can be weighed against the others; hence the length.
+
 /** Word lists that the reading of a line rests on. Lower case; common usage of recipe writers, no source. */
 function list(words: string): ReadonlySet<string> {
   return new Set(words.split(/\s+/u).filter((word) => word !== ''));

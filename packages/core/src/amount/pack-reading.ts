@@ -1,10 +1,12 @@
 import { Exact } from '../exact.js';
-import { passAdjectives, readQuantity } from './quantity.js';
+import { readQuantity } from './quantity.js';
 import { isLengthUnit, type KitchenUnits } from './size.js';
 import { isMeasured, readStatement, type Statement } from './statement.js';
+import { readThing, type Thing } from './thing-counted.js';
 import type { Tokens } from './token.js';
 import type { UnitId } from './unit.js';
-import { type ReadUnit, readUnit } from './unit-reading.js';
+import { passAdjectives } from './unit-behind-adjectives.js';
+import type { ReadUnit } from './unit-reading.js';
 
 /** A count with the size of each thing counted. */
 export interface ReadPack {
@@ -36,48 +38,6 @@ export function readPack(tokens: Tokens, counted: Statement, kitchen: KitchenUni
   if (quantity.unitWord !== null) return readSizeBehind(tokens, counted, quantity.unitWord, kitchen);
   return readSizeBetween(tokens, counted, kitchen);
 }
-
-/** What stands behind a size: a container, `tinned`, a piece, or nothing of that kind. */
-interface Thing {
-  unit: UnitId;
-  word: string;
-  next: number;
-  container: boolean;
-}
-
-const containerAdjectives = new Map<string, 'can' | 'tin'>([
-  ['canned', 'can'],
-  ['tinned', 'tin'],
-]);
-
-function readThing(tokens: Tokens, index: number): Thing | null {
-  const at = tokens.word(index) === '-' ? index + 1 : index;
-  const adjective = containerAdjectives.get(tokens.word(at));
-  if (adjective !== undefined) return { unit: adjective, word: adjective, next: at + 1, container: true };
-  const read = readUnit(tokens, passAdjectives(tokens, at), { afterNumber: false }) ?? readShortContainer(tokens, at);
-  if (read === null || isMeasured(read.unit)) return null;
-  if (read.container !== '') return { unit: read.unit, word: read.container, next: read.next, container: true };
-  return { unit: read.unit, word: pieceWords.get(read.loose) ?? '', next: read.next, container: false };
-}
-
-function readShortContainer(tokens: Tokens, index: number): ReadUnit | null {
-  const read = readUnit(tokens, index, { afterNumber: true });
-  return read !== null && read.container !== '' ? read : null;
-}
-
-/** Things in one piece that shops name so. */
-const pieceWords: ReadonlyMap<string, string> = new Map([
-  ['block', 'block'],
-  ['blocks', 'block'],
-  ['bar', 'bar'],
-  ['bars', 'bar'],
-  ['log', 'log'],
-  ['logs', 'log'],
-  ['ball', 'ball'],
-  ['balls', 'ball'],
-  ['loaf', 'loaf'],
-  ['loaves', 'loaf'],
-]);
 
 /** `28 oz can`, `400 ml can`, `1-15 oz can`; a piece (`2-3 pound hunk`) has no number and is weighed, not counted. */
 function readSizeFirst(tokens: Tokens, size: Statement, kitchen: KitchenUnits): ReadPack | null {

@@ -1,10 +1,10 @@
 import { Exact } from '../exact.js';
-import { measureAdjectives, shortSizes } from './adjective-words.js';
-import { leadingPreparation } from './line-words.js';
+import { passAbout, passEnding } from './about.js';
 import { isDash, passOfArticle, readNumber } from './number.js';
 import { type ReadRange, readRange } from './range.js';
 import type { Tokens } from './token.js';
 import type { UnitId } from './unit.js';
+import { passAdjectives, readUnitBehindAdjectives } from './unit-behind-adjectives.js';
 import { type ReadUnit, readUnit } from './unit-reading.js';
 
 /** A number or range with what it counts, as it stands among the tokens. */
@@ -28,95 +28,6 @@ export interface ReadQuantity {
 
 const one = new Exact(1);
 
-const aboutWords = new Set([
-  'about',
-  'around',
-  'approximately',
-  'approx',
-  'roughly',
-  'circa',
-  'ca',
-  '~',
-  '≈',
-  '∼',
-  '<',
-  '≤',
-  '>',
-  '≥',
-]);
-
-/** Words for about and open ends before a number, as sequences. */
-const openings: readonly (readonly string[])[] = [
-  ['close', 'to'],
-  ['up', 'to'],
-  ['at', 'least'],
-  ['at', 'most'],
-  ['no', 'more', 'than'],
-  ['not', 'more', 'than'],
-  ['less', 'than'],
-  ['more', 'than'],
-  ['no', 'less', 'than'],
-];
-
-/** Words for about and open ends behind a number or unit, as sequences. */
-const endings: readonly (readonly string[])[] = [
-  ['or', 'so'],
-  ['or', 'more'],
-  ['or', 'less'],
-  ['or', 'thereabouts'],
-  ['or', 'fewer'],
-  ['(', 'or', 'so', ')'],
-  ['(', 'or', 'more', ')'],
-  ['ish'],
-  ['-', 'ish'],
-];
-
-function sequenceAt(tokens: Tokens, index: number, sequences: readonly (readonly string[])[]): number {
-  const found = sequences.find((words) => words.every((word, offset) => tokens.word(index + offset) === word));
-  return found === undefined ? index : index + found.length;
-}
-
-/** More words in a row than any writer puts before a number or a unit: it bounds the reading of a senseless text. */
-const longestRow = 6;
-
-/** Passes over the words for about before a number. */
-export function passAbout(tokens: Tokens, index: number): number {
-  let at = index;
-  for (let step = 0; step < longestRow; step += 1) {
-    const before = at;
-    if (aboutWords.has(tokens.word(at))) at += tokens.word(at + 1) === '.' && !tokens.at(at + 1).gap ? 2 : 1;
-    at = sequenceAt(tokens, at, openings);
-    if (at === before) break;
-  }
-  return at;
-}
-
-/** Passes over `or so`, `or more`, `+` behind a number or unit. */
-function passEnding(tokens: Tokens, index: number): number {
-  const sign = tokens.at(index);
-  // A plus sign before another number is a sum.
-  if (sign.lower === '+' && !sign.gap && readNumber(tokens, index + 1) === null) return index + 1;
-  return sequenceAt(tokens, index, endings);
-}
-
-/** Passes over the words that may stand between a number and its unit. */
-export function passAdjectives(tokens: Tokens, index: number): number {
-  let at = index;
-  while (at < index + longestRow && (measureAdjectives.has(tokens.word(at)) || isInnerSign(tokens, at, index))) at += 1;
-  return at;
-}
-
-/** The hyphen of `medium-sized`, the comma of `small, heaped`, the full stop of `sm.` and the first half of `thumb-sized`. */
-function isInnerSign(tokens: Tokens, at: number, from: number): boolean {
-  const sign = tokens.word(at);
-  const behind = tokens.word(at + 1);
-  if (sign === 'thumb')
-    return behind === 'sized' || behind === 'size' || (behind === '-' && tokens.word(at + 2).startsWith('size'));
-  if (at === from) return false;
-  if (sign === '.') return !tokens.at(at).gap && Object.hasOwn(shortSizes, tokens.word(at - 1));
-  return (sign === '-' || sign === ',') && measureAdjectives.has(behind);
-}
-
 /**
  * Reads a quantity at an index, with words for about on both sides: `about 2 heaped tbsp`, `a clove or two`, `6 or so`, `pinch`.
  *
@@ -129,7 +40,8 @@ export function readQuantity(tokens: Tokens, index: number): ReadQuantity | null
   const ending = passEnding(tokens, range.next);
   const article = range.fraction ? passOfArticle(tokens, ending) : ending;
   const adjectives = passAdjectives(tokens, article);
-  const unitWord = readUnit(tokens, article, { afterNumber: true }) ?? readDistantUnit(tokens, article, adjectives);
+  const unitWord =
+    readUnit(tokens, article, { afterNumber: true }) ?? readUnitBehindAdjectives(tokens, article, adjectives);
   // `5-spice powder`, `7-Up`: a number hyphened to a word that is no unit is part of a name.
   if (unitWord === null && isPartOfName(tokens, range.next)) return null;
   const numberEnd = unitWord === null ? passTimes(tokens, ending) : unitWord.next;
@@ -164,23 +76,6 @@ function isPartOfName(tokens: Tokens, at: number): boolean {
 function passTimes(tokens: Tokens, at: number): number {
   const sign = tokens.word(at);
   return (sign === 'x' || sign === '×') && tokens.at(at + 1).kind === 'word' ? at + 1 : at;
-}
-
-/** The unit behind adjectives (`2 heaped tbsp`): no single letter, and no `in`, which is a preposition there. */
-function readDistantUnit(tokens: Tokens, article: number, adjectives: number): ReadUnit | null {
-  const prepared = readPreparedUnit(tokens, article);
-  if (prepared !== null) return prepared;
-  if (adjectives === article || tokens.at(adjectives).text.length < 2 || tokens.word(adjectives) === 'in') return null;
-  return readUnit(tokens, adjectives, { afterNumber: tokens.at(adjectives).kind === 'word' });
-}
-
-/** `4 thinly cut slices of ham`: preparation before a counting unit with `of` behind it. */
-function readPreparedUnit(tokens: Tokens, index: number): ReadUnit | null {
-  let at = index;
-  while (at < index + longestRow && (leadingPreparation.has(tokens.word(at)) || measureAdjectives.has(tokens.word(at))))
-    at += 1;
-  const unit = at > index ? readUnit(tokens, at, { afterNumber: false }) : null;
-  return unit !== null && unit.loose === '' && tokens.word(unit.next) === 'of' ? unit : null;
 }
 
 /** `1/3 of a pineapple`: the article belongs to the amount. */

@@ -1,6 +1,6 @@
 import type { Exact } from '../exact.js';
 import { likelyUnit, readDegrees } from './degrees.js';
-import { angleWords, heatWords, meats, reachingWords, turningWords, vesselKinds, vessels } from './mention-words.js';
+import { HeatWatch } from './heat-watch.js';
 import { isDash } from './number.js';
 import { readQuantity } from './quantity.js';
 import { readGas } from './read-oven.js';
@@ -9,8 +9,9 @@ import type { Span } from './reading.js';
 import { isLengthUnit, isMassUnit, isVolumeUnit } from './size.js';
 import type { Tokens } from './token.js';
 import { tokenize } from './tokenize.js';
-import type { LengthUnit, MassUnit, TemperatureUnit, UnitId, VolumeUnit } from './unit.js';
+import type { LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from './unit.js';
 import { readUnit } from './unit-reading.js';
+import { isNamedBySize } from './vessel-size.js';
 
 /** A temperature, pan size or length in a line of running text. */
 export interface FoundMention {
@@ -71,63 +72,6 @@ function readSetting(tokens: Tokens, at: number): Found | null {
   };
 }
 
-/** Remembers, while a line is passed once, which words about heat were last seen. */
-class HeatWatch {
-  private readonly tokens: Tokens;
-  private last: 'oven' | 'core' | 'temp' | null = null;
-  private turned = -1;
-
-  constructor(tokens: Tokens) {
-    this.tokens = tokens;
-  }
-
-  pass(at: number): void {
-    const word = this.tokens.word(at);
-    if (turningWords.has(word)) this.turned = at;
-    if (reachingWords.has(word) && this.meatBefore(at)) this.last = 'core';
-    const kind = heatWords.get(word);
-    // `room temperature` is no temperature, and `heat the oven` behind `oil` is the oven's.
-    if (kind !== undefined && !(word === 'room' && this.tokens.word(at + 1) === 'temperature')) this.last = kind;
-  }
-
-  /** `until the chicken reaches` is said of its inside. */
-  private meatBefore(at: number): boolean {
-    const near = 4;
-    for (let before = at - 1; before >= Math.max(0, at - near); before -= 1)
-      if (meats.has(this.tokens.word(before))) return true;
-    return false;
-  }
-
-  /** Whose temperature stands before index `next`. */
-  kindAt(next: number, celsius: number): 'oven' | 'core' | 'temp' {
-    const behind = this.wordBehind(next);
-    if (behind === 'oven' || behind === 'ovens') return 'oven';
-    const coldestOven = 60;
-    const hottestCore = 105;
-    if (this.last === 'oven' && celsius >= coldestOven) return 'oven';
-    if (this.last === 'core' && celsius <= hottestCore) return 'core';
-    if (this.last === 'temp') return 'temp';
-    const hottestOther = 110;
-    return this.last === null || this.last === 'core' ? (celsius >= hottestOther ? 'oven' : 'temp') : 'temp';
-  }
-
-  /** The word behind degrees, a bracket with the other scale passed over. */
-  private wordBehind(next: number): string {
-    const { tokens } = this;
-    const bracket = tokens.word(next) === '(' ? (tokens.partner[next] ?? -1) : -1;
-    const at = bracket > next ? bracket + 1 : next;
-    return tokens.word(at) === ')' ? tokens.word(at + 1) : tokens.word(at);
-  }
-
-  /** `rotate 180 degrees`, `a 90-degree twist` */
-  isAngle(first: number, next: number): boolean {
-    const near = 8;
-    return (
-      angleWords.has(this.tokens.word(next)) || (this.turned >= 0 && first - this.turned < near && this.last === null)
-    );
-  }
-}
-
 /** Below this a bare `C` is a cup, and bare degrees are an angle or a dial. */
 const coldestBare = 25;
 const coldestImplied = 100;
@@ -182,42 +126,6 @@ function sidesOf({ measures }: ReadSize): { low: Exact; high: Exact | null } {
   if (first === undefined) throw new Error('A size has a measure.');
   if (second === undefined) return first;
   return first.low.lte(second.low) ? { low: first.low, high: second.low } : { low: second.low, high: first.low };
-}
-
-/** Whether a size is that of a vessel: its name follows, or the size stands in a bracket behind it. */
-function isNamedBySize(tokens: Tokens, size: ReadSize): boolean {
-  const longestName = 7;
-  let at = size.next;
-  for (let step = 0; step < longestName; step += 1) {
-    const { lower } = tokens.at(at);
-    if (vessels.has(lower)) return true;
-    const partner = tokens.partner[at] ?? -1;
-    if (partner > at) at = partner + 1;
-    else if (lower === '/') at = readSizeAt(tokens, at + 1)?.next ?? at + 1;
-    else if (lower === ')' || lower === '-' || vesselKinds.has(lower)) at += 1;
-    else if (readUnit(tokens, at, { afterNumber: true }) !== null && tokens.word(at - 1) === '/') at += 1;
-    else break;
-  }
-  return vesselBefore(tokens, bracketBefore(tokens, size), size.unit);
-}
-
-/** Index of the bracket that opens right before a size (and words for about), or -1. */
-function bracketBefore(tokens: Tokens, size: ReadSize): number {
-  const open = tokens.word(size.first - 1) === '(' ? size.first - 1 : size.first - 2;
-  return tokens.word(open) === '(' && (tokens.partner[open] ?? -1) >= size.next ? open : -1;
-}
-
-/** Units in which pots are named: a spoonful in a bracket behind a pan is what goes into it. */
-const potUnits: ReadonlySet<UnitId> = new Set<UnitId>(['l', 'quart', 'gallon']);
-
-/** Whether the words before a bracket name a vessel: right before a length, a few words before a volume. */
-function vesselBefore(tokens: Tokens, open: number, unit: UnitId): boolean {
-  const farthest = isLengthUnit(unit) ? 1 : potUnits.has(unit) ? 8 : 0;
-  for (let at = open - 1; at >= Math.max(0, open - farthest); at -= 1) {
-    if (vessels.has(tokens.word(at))) return true;
-    if (tokens.at(at).kind === 'number') return false;
-  }
-  return false;
 }
 
 /** `8 by 12 inches`, `2cm x 2cm`, `10" x 2"` */

@@ -15,6 +15,7 @@ export interface Quantity {
   unit: UnitId;
   /** The writer said about, roughly, or so, up to … */
   approx: boolean;
+  /** Number and unit, without the words for about. */
   span: Span;
 }
 
@@ -52,6 +53,8 @@ export interface LineReading {
   /**
    * Stretches that state the amount: number, unit, pack, further statements with their brackets. A rewritten amount takes the
    * place of the first, and the others fall away. The word for a size (`large`) of a counted food is not among them.
+   * Words for about are, as is the `of` behind a unit, and a unit word behind its food (` cloves` of `3 garlic cloves`), since a
+   * rewritten amount names its unit. A further statement takes the blank before it along.
    */
   amountSpans: Span[];
   /** The food's plain name as written. */

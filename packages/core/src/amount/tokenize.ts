@@ -104,8 +104,7 @@ function decimal(
   const more = (text[end] === '.' || text[end] === ',') && isDigitAt(text, end + 1);
   const long = whole.length + behind.length > mostDigits;
   if (afterSign || more || long || isPercent(text, end)) return wordToken(text, at, wordEnd(text, end));
-  const grouped =
-    joint === ',' && behind.length === 3 && whole.length <= 3 && whole !== '' && !whole.startsWith('0');
+  const grouped = joint === ',' && behind.length === 3 && whole.length <= 3 && whole !== '' && !whole.startsWith('0');
   const digits = plain(grouped ? `${whole}${behind}` : `${whole === '' ? '0' : whole}.${behind}`);
   const token = numberToken(text, at, end, new Exact(digits), grouped ? 'whole' : 'decimal');
   if (behind.length !== 3 || whole === '' || whole.startsWith('0')) return token;
