@@ -128,7 +128,8 @@ export function writeStated(stated: Stated, kitchen: Kitchen): string {
   if (first === undefined) return '';
   const approx = stated.approx ? 'about ' : '';
   const main = stated.pack === null ? writeStatement(first) : writePacks(first, stated.pack, kitchen);
-  const size = stated.eggSize === null ? '' : ` ${stated.eggSize}`;
+  // A carton's size (`800 g carton`) is no word that stands before `eggs`.
+  const size = stated.eggSize === null || /\d/.test(stated.eggSize) ? '' : ` ${stated.eggSize}`;
   const again = others.length === 0 ? '' : ` (${others.map(writeStatement).join(', ')})`;
   return `${approx}${main}${size}${again}`;
 }

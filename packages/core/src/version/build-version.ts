@@ -101,17 +101,23 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
   const own =
     part.native.kitchen === kitchen.id ? part.native : part.authored.find((each) => each.kitchen === kitchen.id);
   if (own !== undefined && (own === part.native || recipe.preserve !== true)) {
-    const densities = densitiesStatedIn(own.lines, kitchen.units);
+    const densities = densitiesStatedIn(linesFor(recipe, own.kitchen), kitchen.units);
     const lines = own.lines.map((line) => writtenLine(line, kitchen, densities, tolerance));
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
   }
-  const densities = densitiesStatedIn(part.native.lines, native.units);
+  const densities = densitiesStatedIn(linesFor(recipe, native.id), native.units);
   const lines = part.native.lines.map((line) =>
     recipe.preserve === true
       ? asWritten(line, native, densities, tolerance)
       : convertedLine(line, { native, kitchen, densities }, tolerance, setting.foods),
   );
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
+}
+
+/** All lines that were written for a kitchen: what one part says of a food's weight holds in every part. */
+function linesFor(recipe: Recipe, kitchenId: string): Line[] {
+  const blocks = recipe.parts.flatMap(({ native, authored }) => [native, ...authored]);
+  return blocks.filter((block) => block.kitchen === kitchenId).flatMap(({ lines }) => lines);
 }
 
 /** A preserve's balance of sugar, acid and fruit is what keeps it: nothing of it is changed. */

@@ -1,8 +1,10 @@
+import { dimensionOf } from '../amount/size.js';
 import { statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import { Exact } from '../exact.js';
 import { type Foods, findFood } from '../food/find.js';
 import type { StatedDensities, Weighed } from '../food/weigh.js';
+import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Mention } from '../recipe/recipe.js';
 import { type Conversion, convertAmount } from './convert-amount.js';
@@ -18,6 +20,9 @@ interface Share {
   /** Of the line's native amount. */
   fraction: Exact;
 }
+
+/** What the last share reads where no measure fits what is left. */
+export const theRest = 'the rest';
 
 /** Shares that together are this near to the whole line use it up. */
 const usesUp = new Exact('0.02');
@@ -105,20 +110,43 @@ function landShares(
   version: VersionLine | null,
   conversion: Conversion,
 ): [string, string | null][] {
+  if (version === null) return shares.map(({ mention }) => [mention.key, free(mention, conversion)]);
+  const { kitchen } = conversion;
+  const [only] = shares;
+  const isWhole = shares.length === 1 && only?.fraction.minus(1).abs().lessThanOrEqualTo(usesUp);
+  if (only !== undefined && isWhole && version.stated !== null && !isMixture(version, kitchen)) {
+    return [[only.mention.key, writeStated(version.stated, kitchen)]];
+  }
+  const texts = isCounted(version) ? countShares(shares, version, kitchen) : measureShares(shares, version, kitchen);
+  return shares.map(({ mention }, index) => [mention.key, texts[index] ?? free(mention, conversion)]);
+}
+
+function usesAllOf(shares: readonly Share[]): boolean {
   const total = shares.reduce((sum, { fraction }) => sum.plus(fraction), new Exact(0));
-  const usesAll = shares.length > 1 && total.minus(1).abs().lessThanOrEqualTo(usesUp);
-  let left: Weighed = version?.chosen ?? { grams: null, millilitres: null };
-  return shares.map(({ mention, fraction }, index): [string, string | null] => {
-    if (version === null) return [mention.key, free(mention, conversion)];
-    const whole = shares.length === 1 && fraction.minus(1).abs().lessThanOrEqualTo(usesUp);
-    if (whole && version.stated !== null) return [mention.key, writeStated(version.stated, conversion.kitchen)];
-    if (usesAll && index === shares.length - 1) return [mention.key, lastShare(left, version, conversion.kitchen)];
-    const landed = landShare(version.chosen, fraction, version, conversion.kitchen);
-    if (landed === null)
-      return [mention.key, counted(fraction, version, conversion.kitchen) ?? free(mention, conversion)];
+  return shares.length > 1 && total.minus(1).abs().lessThanOrEqualTo(usesUp);
+}
+
+/** Shares that are weighed or measured; null where no tool of the kitchen holds one. */
+function measureShares(shares: readonly Share[], version: VersionLine, kitchen: Kitchen): (string | null)[] {
+  let left: Weighed = version.chosen;
+  return shares.map(({ fraction }, index) => {
+    if (usesAllOf(shares) && index === shares.length - 1) return lastShare(left, version, kitchen);
+    const landed = landShare(version.chosen, fraction, version, kitchen);
+    if (landed === null) return null;
     left = minus(left, landed.size, landed.base, version.chosen);
-    return [mention.key, landed.text];
+    return landed.text;
   });
+}
+
+/** Several foods that together take another's place: a share of them is a share of the mixture. */
+function isMixture({ line, food }: VersionLine, kitchen: Kitchen): boolean {
+  const sold = line.food === null || line.food === food ? null : soldIn(line.food, kitchen.id);
+  return sold !== null && !sold.sold && (sold.standIns[0]?.parts.length ?? 1) > 1;
+}
+
+function isCounted({ stated }: VersionLine): boolean {
+  const unit = stated?.statements[0]?.[0]?.unit;
+  return unit !== undefined && (stated?.pack !== null || dimensionOf(unit) === 'count');
 }
 
 interface LandedShare {
@@ -129,7 +157,6 @@ interface LandedShare {
 
 function landShare(whole: Weighed, fraction: Exact, version: VersionLine, kitchen: Kitchen): LandedShare | null {
   const unit = version.stated?.statements[0]?.[0]?.unit;
-  if (version.stated?.pack !== null || unit === 'count') return null;
   const weighed = {
     grams: whole.grams?.times(fraction) ?? null,
     millilitres: whole.millilitres?.times(fraction) ?? null,
@@ -144,10 +171,10 @@ function landShare(whole: Weighed, fraction: Exact, version: VersionLine, kitche
 /** What the others leave, if a tool measures it, else in words. */
 function lastShare(left: Weighed, version: VersionLine, kitchen: Kitchen): string {
   const landed = landShare(left, new Exact(1), version, kitchen);
-  if (landed === null) return 'the rest';
+  if (landed === null) return theRest;
   const size = landed.base === 'g' ? left.grams : left.millilitres;
   const exact = size?.minus(landed.size).abs().lessThanOrEqualTo(size.times('0.005')) ?? false;
-  return exact ? landed.text : 'the rest';
+  return exact ? landed.text : theRest;
 }
 
 function minus(left: Weighed, size: Exact, base: 'g' | 'ml', whole: Weighed): Weighed {
@@ -163,21 +190,21 @@ function minus(left: Weighed, size: Exact, base: 'g' | 'ml', whole: Weighed): We
   };
 }
 
-/** Part of a number of pieces: `2` of 4 onions. */
-function counted(fraction: Exact, version: VersionLine, kitchen: Kitchen): string | null {
-  const term = version.stated?.statements[0]?.[0];
-  if (term === undefined) return null;
-  const count = term.low.times(fraction).times(2).round().dividedBy(2);
-  if (count.isZero()) return null;
-  return writeStated(
-    {
-      statements: [[{ low: count, high: null, unit: term.unit }]],
-      pack: version.stated?.pack ?? null,
-      eggSize: version.stated?.eggSize ?? null,
-      approx: false,
-    },
-    kitchen,
-  );
+/** Parts of a number of pieces or packs: 2 of 4 onions. The last takes what the others leave, as a number where there is one. */
+function countShares(shares: readonly Share[], { stated }: VersionLine, kitchen: Kitchen): (string | null)[] {
+  const term = stated?.statements[0]?.[0];
+  if (stated === null || term === undefined) return [];
+  let left = term.low;
+  return shares.map(({ mention, fraction }, index) => {
+    const isLast = usesAllOf(shares) && index === shares.length - 1;
+    if (isLast && (term.high !== null || !left.isPositive() || left.isZero())) return theRest;
+    // Half an onion is cut; nobody takes half of an egg where the author took whole ones.
+    const step = new Exact(mention.reading.amounts[0]?.low.isInteger() ? 1 : '0.5');
+    const count = isLast ? left : term.low.times(fraction).dividedBy(step).round().times(step);
+    if (count.isZero()) return null;
+    left = left.minus(count);
+    return writeStated({ ...stated, statements: [[{ ...term, low: count, high: null }]], approx: false }, kitchen);
+  });
 }
 
 /** Whether a mention states an amount at all. */

@@ -4,7 +4,7 @@ import type { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
 import type { Food } from '../food/food.js';
 import { nameIn } from '../food/name.js';
-import { fromGrams, type Weighed } from '../food/weigh.js';
+import { fromGrams, nothing, type Weighed } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
@@ -46,12 +46,22 @@ export function standInLine(
     edits: [...inWords(line, parts, kitchen), ...furtherInWords(line, conversion)],
     stated: first.stated,
     native: amount.low,
-    chosen: first.weighed,
+    chosen: total(parts),
     drift: null,
     bought: judged[0]?.bought ?? null,
     problems: [...problemsOfWords(line, conversion.native), ...judged.flatMap(({ problems }) => problems)],
     notes: [noteFor(line.food, parts, conversion)],
   };
+}
+
+/** What all foods of a stand-in weigh together: a share of the line is a share of their mixture. */
+function total(parts: readonly StandInPart[]): Weighed {
+  const sum = (pick: (weighed: Weighed) => Exact | null): Exact | null =>
+    parts.reduce<Exact | null>((acc, { weighed }) => {
+      const more = pick(weighed);
+      return acc === null || more === null ? null : acc.plus(more);
+    }, nothing);
+  return { grams: sum(({ grams }) => grams), millilitres: sum(({ millilitres }) => millilitres) };
 }
 
 function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversion, foods: Foods): StandInPart[] {

@@ -1,6 +1,7 @@
 import type { PanReading, TemperatureReading } from '../amount/reading.js';
 import { isLengthUnit } from '../amount/size.js';
 import { writeNumber, writeTerm } from '../amount/write.js';
+import { translateName } from '../food/name.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
 import { dialSettings, ovenHeat, writeOven } from '../kitchen/oven.js';
@@ -8,7 +9,9 @@ import { panFor } from '../kitchen/pan.js';
 import { coreFor, isUnderdone, safeMinimum } from '../kitchen/safe.js';
 import { temperatureFor } from '../kitchen/temperature.js';
 import type { Mention } from '../recipe/recipe.js';
+import { amountEdits, applyEdits } from './edit.js';
 import type { Problem } from './problem.js';
+import { theRest } from './shares.js';
 import type { PlacedProblem, VersionMention } from './version.js';
 
 /** An annotation as its author wrote it for a kitchen, judged there. */
@@ -42,7 +45,7 @@ function inKitchen(
 ): { text: string | null; hold: string } {
   switch (mention.kind) {
     case 'amount':
-      return { text: share, hold: '' };
+      return { text: share === null ? null : shareText(mention, share, kitchen), hold: '' };
     case 'oven': {
       const heat = ovenHeat(mention.settings, native);
       return { text: heat === null ? null : writeOven(dialSettings(heat, kitchen)), hold: '' };
@@ -56,6 +59,15 @@ function inKitchen(
     case 'length':
       return { text: lengthText(mention, kitchen), hold: '' };
   }
+}
+
+/** A share takes the place of the amount; other words of the annotation (`2 onions`, `½ cup cream`) are kept. */
+function shareText(mention: Extract<Mention, { kind: 'amount' }>, share: string, kitchen: Kitchen): string {
+  const { reading, food } = mention;
+  if (reading.food === null || reading.amountSpans.length === 0) return share;
+  const name = food === null ? null : translateName(food, reading.food.text, kitchen.id);
+  const named = name === null ? [] : [{ ...reading.food.span, text: name }];
+  return applyEdits(mention.text, [...amountEdits(reading, share === theRest ? `${theRest} of the` : share), ...named]);
 }
 
 function coreText(

@@ -16,7 +16,7 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   if (stated === null || line.reading.amounts.length === 0) return [];
   const isEgg = line.food?.id === wholeEgg && stated.pack === null;
   const { size } = line.reading;
-  const spoken = isEgg && (size !== null || isCarton(stated.eggSize)) ? { ...stated, eggSize: null } : stated;
+  const spoken = isEgg && size !== null ? { ...stated, eggSize: null } : stated;
   const edits = readsTheSame(line, stated) ? [] : amountEdits(line.reading, writeStated(spoken, kitchen));
   return isEgg ? [...edits, ...eggSizeInWords(line, stated.eggSize, kitchen)] : edits;
 }
