@@ -1,3 +1,5 @@
+import type { Demand } from './demand.js';
+
 /** A limit that couples demands: `Σ coefficient × grams ≤ bound`. */
 export interface Constraint {
   coefficients: Float64Array;
@@ -6,20 +8,30 @@ export interface Constraint {
   ratio: number;
 }
 
+/** What a food in a part counts as: a demand, or a line of a version. */
+export type Mass = Pick<Demand, 'lines' | 'food' | 'contents'>;
+
+/** How much of each gram of a food counts on one side of a ratio. */
+export type Side = (mass: Mass) => number;
+
 /** A guarded ratio of a part: the grams of some contents over the grams of others. */
 export interface GuardedRatio {
   /** `salt : whole`, `water : flour` */
   name: string;
+  above: Side;
+  below: Side;
   /** Grams of numerator and denominator in each gram of a demand's choice. */
   numerator: Float64Array;
   denominator: Float64Array;
   native: number;
-  /** Largest drift, as a fraction, at batch factor 1; half a step of the smallest tool counts where that is larger. */
+  /** Largest drift, as a fraction; half a step of the tool counts where that is larger. */
   limit: number;
-  /** Half the smallest step, grams of the numerator. */
+  /** Half the smallest step of the tools that measure the numerator, grams; 0 where only the limit counts. */
   halfStep: number;
   /** Grams of the numerator in the native part. */
   nativeNumerator: number;
+  /** Over the part's whole mass: its lines are no more guarded than others. */
+  ofWhole: boolean;
 }
 
 /** The limit of a ratio in a batch: half a step weighs less in a larger one. */

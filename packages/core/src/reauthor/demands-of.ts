@@ -23,7 +23,19 @@ export interface DemandContext {
   weights: Weights;
 }
 
-/** Every line of a part that states an amount, as what has to be had in the other kitchen; stand-ins merged with lines of the same food. */
+const offersNothing = {
+  choices: [],
+  state: () => {
+    throw new RangeError('No choice was offered.');
+  },
+  wholes: [],
+  stepGrams: 0,
+};
+
+/**
+ * Every line of a part that states an amount, as what has to be had in the other kitchen; stand-ins merged with lines of the same food.
+ * Nothing is offered for them yet.
+ */
 export function demandsOf(part: Part, context: DemandContext): Demand[] {
   const demands: Demand[] = [];
   for (const line of part.native.lines) {
@@ -44,14 +56,20 @@ function mergeable(one: Demand, other: Demand): boolean {
 }
 
 function merge(into: Demand, from: Demand): void {
+  // The line of the food itself says how it is measured.
+  if (from.lines.some((line) => line.food === from.food)) into.reading = from.reading;
   into.lines.push(...from.lines);
   into.quantity += from.quantity;
+  into.spread = Math.max(into.spread, from.spread);
   into.weight = Math.max(into.weight, from.weight);
+  into.need = sum(into.need, from.need);
+  into.low = sum(into.low, from.low);
+  into.weighed = { ...into.weighed, drainedGrams: null };
+}
+
+function sum(one: Weighed, other: Weighed): Weighed {
   const plus = (a: Exact | null, b: Exact | null): Exact | null => (a === null || b === null ? null : a.plus(b));
-  into.need = {
-    grams: plus(into.need.grams, from.need.grams),
-    millilitres: plus(into.need.millilitres, from.need.millilitres),
-  };
+  return { grams: plus(one.grams, other.grams), millilitres: plus(one.millilitres, other.millilitres) };
 }
 
 function ofLine(line: Line, context: DemandContext): Demand[] {
@@ -59,21 +77,23 @@ function ofLine(line: Line, context: DemandContext): Demand[] {
   const weighed = weighReading(line.reading, weighingOf(line.reading, line.food, native, densities));
   if (weighed === null) return [];
   const need = middle(weighed);
-  const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
+  const sold = line.food === null || line.food.role === 'cure' ? null : soldIn(line.food, kitchen.id);
   const standIn =
     sold?.sold === false ? sold.standIns.find(({ parts }) => parts.every((each) => foods.has(each.food))) : undefined;
-  if (standIn === undefined || need.grams === null) return [demandFor(line, line.food, need, weighed, context)];
-  const grams = need.grams;
+  if (standIn === undefined || need.grams === null)
+    return [demandFor(line, line.food, { need, low: weighed.low }, weighed, context)];
   return standIn.parts.flatMap(({ food: id, share }) => {
     const food = foods.get(id);
     if (food === undefined) return [];
-    const part = fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: densities });
-    return [demandFor(line, food, part, weighed, context)];
+    const scales = { units: kitchen.units, prep: '', stated: densities };
+    const shareOf = ({ grams }: Weighed): Weighed =>
+      grams === null ? { grams, millilitres: null } : fromGrams(grams.times(share), food, scales);
+    return [demandFor(line, food, { need: shareOf(need), low: shareOf(weighed.low) }, weighed, context)];
   });
 }
 
 /** A range counts by its geometric mean. */
-function middle({ low, high }: WeighedAmount): Weighed {
+export function middle({ low, high }: Pick<WeighedAmount, 'low' | 'high'>): Weighed {
   if (high === null) return low;
   const mean = (a: Exact | null, b: Exact | null): Exact | null =>
     a === null || b === null ? null : a.times(b).sqrt();
@@ -83,25 +103,27 @@ function middle({ low, high }: WeighedAmount): Weighed {
 function demandFor(
   line: Line,
   food: Food | null,
-  need: Weighed,
+  { need, low }: { need: Weighed; low: Weighed },
   weighed: WeighedAmount,
   context: DemandContext,
 ): Demand {
-  const counted = weighed.count ?? new Exact(1);
+  const term = statedIn(line.reading)?.statements[0]?.[0];
+  const spread = term == null || term.high === null || term.low.isZero() ? 1 : term.high.dividedBy(term.low).toNumber();
   const base = need.grams !== null ? 'g' : need.millilitres !== null ? 'ml' : 'count';
-  const quantity = (need.grams ?? need.millilitres ?? counted).toNumber();
+  const counted = (weighed.count ?? new Exact(1)).times(Math.sqrt(spread));
   return {
+    ...offersNothing,
     lines: [line],
     food,
     reading: line.reading,
     need,
+    low,
+    weighed,
     base,
-    quantity,
-    gramsPerBase: base === 'g' ? 1 : 0,
+    quantity: (need.grams ?? need.millilitres ?? counted).toNumber(),
+    spread,
     weight: weightOf(line, food, context),
     contents: food === null ? [] : contentsOf(food, context.foods),
-    wholes: [],
-    choices: [],
   };
 }
 

@@ -1,10 +1,7 @@
-import type { Foods } from '../food/find.js';
-import type { Role } from '../food/food.js';
+import type { Food, Role } from '../food/food.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { measuresBy } from '../kitchen/measure.js';
-import type { Line, Recipe } from '../recipe/recipe.js';
-import type { GuardedRatio } from './constraint.js';
-import { contentsOf } from './contents.js';
+import type { Recipe } from '../recipe/recipe.js';
+import type { GuardedRatio, Mass, Side } from './constraint.js';
 import type { Demand } from './demand.js';
 import { standsOutside } from './outside.js';
 import type { Weights } from './weights.js';
@@ -15,207 +12,161 @@ const leastFlour = 0.15;
 const smallLine = 0.1;
 const tiny = 1e-9;
 
-/** Grams of every native line, as floats, by line. */
-export type NativeGrams = ReadonlyMap<Line, number>;
-
 /** What ratios are drawn from. */
 export interface RatioContext {
   recipe: Recipe;
   kitchen: Kitchen;
-  foods: Foods;
   weights: Weights;
-  grams: NativeGrams;
 }
 
-/** The ratios that make a part of the dish work, over its demands. */
-export function guardedRatios(
-  lines: readonly Line[],
-  demands: readonly Demand[],
-  context: RatioContext,
-): GuardedRatio[] {
-  const inside = lines.filter((line) => !standsOutside(line, context.recipe));
-  const flour = side(inside, demands, context, (role) => role === 'flour');
-  const liquid = side(inside, demands, context, (role) => role === 'liquid');
-  const whole = side(lines, demands, context, () => true);
-  const total = whole.native;
-  const hasFlour = total > 0 && flour.native >= leastFlour * total;
-  const ratios = [
-    ...(hasFlour ? flourRatios(inside, demands, flour, context) : []),
-    ...wholeRatios(lines, demands, whole, context),
-    ...gellingRatios(lines, demands, liquid, context),
-  ];
-  return ratios.filter(({ native, nativeNumerator }) => Number.isFinite(native) && nativeNumerator > tiny);
+/**
+ * The ratios that make a part of the dish work, over its demands. What the larder lets stand in for a food counts as that food: its
+ * contents are the native ones.
+ */
+export function guardedRatios(demands: readonly Demand[], context: RatioContext): GuardedRatio[] {
+  const draw = new Drawing(demands, context);
+  return [...draw.flourRatios(), ...draw.wholeRatios(), ...draw.gellingRatios()].filter(
+    ({ native, nativeNumerator }) => Number.isFinite(native) && nativeNumerator > tiny,
+  );
 }
 
-interface Side {
-  /** Share of each demand's grams that counts. */
-  shares: Float64Array;
-  /** Grams in the native part. */
-  native: number;
-}
+class Drawing {
+  private readonly demands: readonly Demand[];
+  private readonly context: RatioContext;
+  /** Grams of every native line. */
+  private readonly grams: number[];
+  private readonly inside: (mass: Mass) => boolean;
+  private readonly flour: Side;
 
-function side(
-  lines: readonly Line[],
-  demands: readonly Demand[],
-  { foods, grams }: RatioContext,
-  counts: (role: Role, food: string) => boolean,
-): Side {
-  const shares = new Float64Array(demands.length);
-  demands.forEach((demand, at) => {
-    if (!demand.lines.some((line) => lines.includes(line))) return;
-    shares[at] = demand.contents.reduce((sum, { role, food, share }) => sum + (counts(role, food) ? share : 0), 0);
-  });
-  let native = 0;
-  for (const line of lines) {
-    const own = line.food === null ? [] : contentsOf(line.food, foods);
-    const counted = own.reduce((sum, { role, food, share }) => sum + (counts(role, food) ? share : 0), 0);
-    native += counted * (grams.get(line) ?? 0);
+  constructor(demands: readonly Demand[], context: RatioContext) {
+    this.demands = demands;
+    this.context = context;
+    this.grams = demands.map(({ base, quantity }) => (base === 'g' ? quantity : 0));
+    const known = new Map<object, boolean>();
+    const isOutside = (line: Demand['lines'][number]): boolean => {
+      const outside = known.get(line) ?? standsOutside(line, context.recipe);
+      known.set(line, outside);
+      return outside;
+    };
+    this.inside = ({ lines }) => lines.some((line) => !isOutside(line));
+    this.flour = this.insideOnly(ofRole('flour'));
   }
-  return { shares, native };
-}
 
-function flourRatios(
-  lines: readonly Line[],
-  demands: readonly Demand[],
-  flour: Side,
-  context: RatioContext,
-): GuardedRatio[] {
-  const { limits } = context.weights;
-  const leavenings = new Set(
-    demands.flatMap(({ contents }) => contents.filter(({ role }) => role === 'leavening').map(({ food }) => food)),
-  );
-  const risen = [...leavenings].map((id) =>
-    ratio(
-      `${words(id)} : flour`,
-      side(lines, demands, context, (_, food) => food === id),
-      flour,
-      limits.leavening,
-      demands,
-      context,
-    ),
-  );
-  const egg = ratio(
-    'egg : flour',
-    side(lines, demands, context, (role) => role === 'egg'),
-    flour,
-    limits.egg,
-    demands,
-    context,
-  );
-  return [...risen, egg, ...bakingRatios(lines, demands, flour, context)];
-}
+  flourRatios(): GuardedRatio[] {
+    const flour = this.native(this.flour);
+    if (flour < tiny || flour < leastFlour * this.native(whole)) return [];
+    const { limits } = this.context.weights;
+    const contents = this.demands.flatMap((demand) => (this.inside(demand) ? demand.contents : []));
+    const leavenings = new Set(contents.filter(({ role }) => role === 'leavening').map(({ food }) => food));
+    return [
+      ...[...leavenings].map((id) =>
+        this.ratio(
+          `${words(id)} : flour`,
+          [this.insideOnly(ofFood(id)), this.flour],
+          limits.leavening,
+          'or half a step',
+        ),
+      ),
+      this.ratio('egg : flour', [this.insideOnly(ofRole('egg')), this.flour], limits.egg),
+      ...this.bakingRatios(flour),
+    ];
+  }
 
-/** Liquid, sugar and fat to flour, line by line; lines that a stand-in ties together count as one. */
-function bakingRatios(
-  lines: readonly Line[],
-  demands: readonly Demand[],
-  flour: Side,
-  context: RatioContext,
-): GuardedRatio[] {
-  const { limits } = context.weights;
-  const wide = context.kitchen.scale === null ? limits.bakingByVolume : limits.baking;
-  return groupsOf(lines, demands).flatMap((group) => {
-    const role = group[0]?.food?.role;
-    if (role !== 'liquid' && role !== 'sugar' && role !== 'fat') return [];
-    const own = side(group, demands, context, (each) => each !== 'leavening' && each !== 'salt');
-    const small = own.native < smallLine * flour.native;
-    const name = `${group[0]?.food === undefined ? '' : words(group[0]?.food?.id ?? '')} : flour`;
-    return [ratio(name, own, flour, small ? limits.bakingSmall : wide, demands, context)];
-  });
-}
-
-function wholeRatios(
-  lines: readonly Line[],
-  demands: readonly Demand[],
-  whole: Side,
-  context: RatioContext,
-): GuardedRatio[] {
-  const { limits } = context.weights;
-  const salt = ratio(
-    'salt : whole',
-    side(lines, demands, context, (role) => role === 'salt'),
-    whole,
-    limits.salt,
-    demands,
-    context,
-  );
-  const seasonings = groupsOf(lines, demands)
-    .filter((group) => group[0]?.food?.role === 'seasoning' && isMeasured(group, demands))
-    .map((group) => {
-      const name = `${words(group[0]?.food?.id ?? '')} : whole`;
-      return ratio(
-        name,
-        side(group, demands, context, () => true),
-        whole,
-        limits.seasoning,
-        demands,
-        context,
-      );
+  /** Liquid, sugar and fat to flour, each food by itself; foods that a stand-in mixes count as one. */
+  private bakingRatios(flour: number): GuardedRatio[] {
+    const { kitchen, weights } = this.context;
+    const { limits } = weights;
+    const wide = kitchen.scale === null ? limits.bakingByVolume : limits.baking;
+    return this.groups(['liquid', 'sugar', 'fat']).map(({ name, foods }) => {
+      const own = this.insideOnly(served(foods));
+      const small = this.native(own) < smallLine * flour;
+      return this.ratio(`${name} : flour`, [own, this.flour], small ? limits.bakingSmall : wide);
     });
-  return [salt, ...seasonings];
-}
-
-/** Cloves and sprigs are counted, and nobody counts out nine tenths of one. */
-function isMeasured(group: readonly Line[], demands: readonly Demand[]): boolean {
-  return demands.some(
-    ({ lines, base, wholes, reading }) =>
-      lines.some((line) => group.includes(line)) &&
-      base === 'g' &&
-      wholes.length === 0 &&
-      reading.amounts[0]?.unit !== 'count',
-  );
-}
-
-function gellingRatios(
-  lines: readonly Line[],
-  demands: readonly Demand[],
-  liquid: Side,
-  context: RatioContext,
-): GuardedRatio[] {
-  if (liquid.native < tiny) return [];
-  const gelling = side(lines, demands, context, (role) => role === 'gelling');
-  return [ratio('gelling agent : liquid', gelling, liquid, context.weights.limits.gelling, demands, context)];
-}
-
-/** Lines that share a demand, each line once. */
-function groupsOf(lines: readonly Line[], demands: readonly Demand[]): Line[][] {
-  const groups: Line[][] = [];
-  for (const line of lines) {
-    if (groups.some((group) => group.includes(line))) continue;
-    const tied = demands.filter((demand) => demand.lines.includes(line)).flatMap((demand) => demand.lines);
-    groups.push([...new Set([line, ...tied.filter((each) => lines.includes(each))])]);
   }
-  return groups;
+
+  wholeRatios(): GuardedRatio[] {
+    const { limits } = this.context.weights;
+    const seasonings = this.groups(['seasoning']).map(({ name, foods }) =>
+      this.ratio(`${name} : whole`, [served(foods), whole], limits.seasoning, 'or half a step'),
+    );
+    return [this.ratio('salt : whole', [ofRole('salt'), whole], limits.salt, 'or half a step'), ...seasonings];
+  }
+
+  gellingRatios(): GuardedRatio[] {
+    const liquid = this.insideOnly(ofRole('liquid'));
+    if (this.native(liquid) < tiny) return [];
+    const { gelling } = this.context.weights.limits;
+    return [this.ratio('gelling agent : liquid', [ofRole('gelling'), liquid], gelling, 'or half a step')];
+  }
+
+  /** Foods of the native lines by role; those that share a demand belong together. */
+  private groups(roles: readonly Role[]): { name: string; foods: ReadonlySet<Food> }[] {
+    const groups: { name: string; foods: Set<Food> }[] = [];
+    for (const { lines } of this.demands) {
+      const foods = lines.flatMap(({ food }) => (food !== null && roles.includes(food.role) ? [food] : []));
+      const first = foods[0];
+      if (first === undefined) continue;
+      const tied = groups.filter((group) => foods.some((food) => group.foods.has(food)));
+      const into = tied[0] ?? { name: words(first.id), foods: new Set<Food>() };
+      if (tied.length === 0) groups.push(into);
+      for (const food of [...foods, ...tied.slice(1).flatMap((group) => [...group.foods])]) into.foods.add(food);
+      for (const group of tied.slice(1)) groups.splice(groups.indexOf(group), 1);
+    }
+    return groups;
+  }
+
+  private insideOnly(side: Side): Side {
+    return (mass) => (this.inside(mass) ? side(mass) : 0);
+  }
+
+  private native(side: Side): number {
+    return this.demands.reduce((sum, demand, at) => sum + side(demand) * (this.grams[at] ?? 0), 0);
+  }
+
+  private ratio(
+    name: string,
+    [above, below]: [Side, Side],
+    limit: number,
+    orHalfStep?: 'or half a step',
+  ): GuardedRatio {
+    const numerator = Float64Array.from(this.demands, above);
+    const nativeNumerator = this.native(above);
+    return {
+      name,
+      above,
+      below,
+      numerator,
+      denominator: Float64Array.from(this.demands, below),
+      native: nativeNumerator / this.native(below),
+      limit,
+      halfStep: orHalfStep === undefined ? 0 : this.largestStep(numerator) / 2,
+      nativeNumerator,
+      ofWhole: below === whole,
+    };
+  }
+
+  /** Of several lines above the coarsest step counts: it alone may keep the ratio from its limit. */
+  private largestStep(numerator: Float64Array): number {
+    return Math.max(0, ...this.demands.map(({ stepGrams }, at) => stepGrams * (numerator[at] ?? 0)));
+  }
 }
 
-function ratio(
-  name: string,
-  above: Side,
-  below: Side,
-  limit: number,
-  demands: readonly Demand[],
-  { kitchen }: RatioContext,
-): GuardedRatio {
-  return {
-    name,
-    numerator: above.shares,
-    denominator: below.shares,
-    native: above.native / below.native,
-    limit,
-    halfStep: halfStepOf(above, demands, kitchen),
-    nativeNumerator: above.native,
-  };
+const whole: Side = ({ contents }) => (contents.length === 0 ? 0 : 1);
+
+function ofRole(role: Role): Side {
+  return ({ contents }) => contents.reduce((sum, each) => sum + (each.role === role ? each.share : 0), 0);
 }
 
-/** Half the smallest spoon, in grams of what the numerator is measured of. */
-function halfStepOf({ shares }: Side, demands: readonly Demand[], kitchen: Kitchen): number {
-  const spoon = measuresBy(kitchen, 'spoon')[0]?.near ?? 0;
-  const steps = demands.flatMap(({ need }, at) => {
-    const share = shares[at] ?? 0;
-    if (share === 0 || need.grams === null || need.millilitres === null || need.millilitres.isZero()) return [];
-    return [(need.grams.toNumber() / need.millilitres.toNumber()) * spoon * share];
-  });
-  return steps.length === 0 ? 0 : Math.max(...steps) / 2;
+function ofFood(id: string): Side {
+  return ({ contents }) => contents.reduce((sum, each) => sum + (each.food === id ? each.share : 0), 0);
+}
+
+/** All that serves some native foods, the salt and leavening in it left aside. */
+function served(foods: ReadonlySet<Food>): Side {
+  return ({ lines, contents }) =>
+    lines.some(({ food }) => food !== null && foods.has(food))
+      ? contents.reduce((sum, { role, share }) => sum + (role === 'leavening' || role === 'salt' ? 0 : share), 0)
+      : 0;
 }
 
 function words(id: string): string {

@@ -1,7 +1,10 @@
 import { Exact } from '../exact.js';
 
 /** Things of which a dish makes one, larger or smaller, and never a part. */
-const whole = /\b(?:loaf|cake|pie|tart|pudding|traybake|bake|casserole|terrine|batch)\b/i;
+const whole = /\b(?:loaf|cake|pie|tart|pudding|traybake|bake|casserole|terrine|batch|flan|quiche|pizza|roulade)\b/i;
+/** A number behind which a unit says that it is a size, not a count: `one 23 cm cake`, `a 9 × 13-inch bake`. */
+const sized =
+  /\d+(?:[.,]\d+)?(?=\s*(?:[×x]\s*\d|-?\s*(?:cm|mm|in|inch|inches|g|kg|ml|l|litre|lb|oz|cup|quart)\b|["″]))/gi;
 
 /**
  * What a version makes: servings and pieces rounded down to a whole, with "about"; one loaf or cake stays one, a little larger or
@@ -9,14 +12,34 @@ const whole = /\b(?:loaf|cake|pie|tart|pudding|traybake|bake|casserole|terrine|b
  */
 export function makesAt(makes: string | null, batch: Exact): string | null {
   if (makes === null || batch.equals(1)) return makes;
-  const number = /\d+/.exec(makes);
-  if (number === null) return makes;
-  const count = new Exact(number[0]);
-  if (count.equals(1) && whole.test(makes)) return `${makes}${aLittle(batch)}`;
-  const scaled = count.times(batch).floor();
-  if (scaled.isZero()) return makes;
-  const text = makes.slice(0, number.index) + scaled.toString() + makes.slice(number.index + number[0].length);
-  return /^\s*(?:about|around)\b/i.test(text) ? text : `about ${text}`;
+  const sizes = [...makes.matchAll(sized)].map(({ index }) => index);
+  const counts = [...makes.matchAll(/\d+(?:\.\d+)?/g)].filter(
+    ({ index }) => !sizes.some((size) => isPart(makes, size, index)),
+  );
+  const only = counts.length === 0 || counts.every(([number]) => number === '1');
+  if (only && whole.test(makes)) return `${makes}${aLittle(batch)}`;
+  if (counts.length === 0) return makes;
+  let text = '';
+  let at = 0;
+  for (const { index, 0: number } of counts) {
+    const scaled = Exact.max(new Exact(number).times(batch).floor(), 1);
+    text += makes.slice(at, index) + scaled.toString();
+    at = index + number.length;
+  }
+  text += makes.slice(at);
+  return withAbout(text);
+}
+
+/** The second side of `9 × 13-inch` belongs to the first. */
+function isPart(makes: string, size: number, index: number): boolean {
+  return index >= size && /^[\d.,\s×x]*$/i.test(makes.slice(size, index));
+}
+
+/** `about 4 servings`, `Serves about 4`. */
+function withAbout(text: string): string {
+  if (/\babout\b|\baround\b/i.test(text)) return text;
+  const verb = /^\s*(?:serves|makes|feeds|yields)\s+/i.exec(text)?.[0] ?? '';
+  return `${verb}about ${text.slice(verb.length)}`;
 }
 
 function aLittle(batch: Exact): string {

@@ -1,70 +1,65 @@
 import type { Line, Recipe } from '../recipe/recipe.js';
 
 /** What a cook does with a food that is no part of the dough or batter. */
-const apart = [
-  'whip',
-  'fill',
-  'serve',
-  'drizzle',
-  'dust',
-  'frost',
-  'glaze',
-  'scatter',
-  'sandwich',
-  'pour over',
-  'over the top',
-  'spread',
-];
+const apart = new RegExp(
+  `\\b(?:${[
+    'whip(?:s|ped|ping)?',
+    'fill(?:s|ed|ing)?',
+    'serv(?:e|es|ed|ing)',
+    'drizzl(?:e|es|ed|ing)',
+    'dust(?:s|ed|ing)?',
+    'frost(?:s|ed|ing)?',
+    'glaz(?:e|es|ed|ing)',
+    'ic(?:e|es|ed|ing) the',
+    'scatter(?:s|ed|ing)?',
+    'sandwich(?:es|ed|ing)?',
+    'pour(?:s|ed|ing)? (?:it |them )?over',
+    'over the top',
+    'spread(?:s|ing)?',
+  ].join('|')})\\b`,
+);
+
 /** The same, said in the line itself. */
-const apartInLine = [
-  'to serve',
-  'for serving',
-  'for dusting',
-  'to dust',
-  'for the filling',
-  'to fill',
-  'for the top',
-  'to finish',
-  'for the pan',
-  'for greasing',
-  'for frying',
-  'to garnish',
-];
+const apartInLine =
+  /\b(?:to|for) (?:serve|serving|dust|dusting|fill|the filling|the top|topping|finish|garnish|the pan|greasing|grease|frying|fry|brushing|brush|glaze|glazing|sprinkling|sprinkle|drizzling|drizzle)\b/;
+
+/** What is served beside the dish. */
+const beside = /\b(?:to serve|for serving|to garnish|for garnish|for garnishing|for the table)\b/;
 
 /**
- * Whether a line stands outside the ratios of its part: the method whips it, fills with it, pours it over or serves it.
- *
- * A sentence that names the food beside such a word says so; a food that is named elsewhere too may still be in the dough, but then its
- * ratio cannot be told from the page.
+ * Whether a line stands outside the flour ratios of its part: the method whips it, fills with it, pours it over or serves it, and does
+ * nothing else with it. A food that other sentences name too may be in the dough, and is held to its ratio.
  */
 export function standsOutside(line: Line, recipe: Recipe): boolean {
-  const words = line.text.toLowerCase();
-  if (apartInLine.some((phrase) => words.includes(phrase))) return true;
+  if (apartInLine.test(line.text.toLowerCase())) return true;
   const name = lastWord(line.reading.food?.text ?? '');
   if (name === '') return false;
-  return sentencesOf(recipe).some(
-    (sentence) => sentence.includes(name) && apart.some((phrase) => sentence.includes(phrase)),
-  );
+  const own = sentencesOf(recipe).filter(({ words }) => words.has(name) || words.has(`${name}s`));
+  return own.length > 0 && own.every((sentence) => sentence.apart);
 }
 
 /** Lines that a dish does without: they weigh nothing in the choice. */
 export function isOptional(line: Line): boolean {
-  const words = line.text.toLowerCase();
-  return (
-    line.reading.optional || words.includes('to serve') || words.includes('for serving') || words.includes('to garnish')
-  );
+  return line.reading.optional || beside.test(line.text.toLowerCase());
 }
 
 function lastWord(name: string): string {
   return name.toLowerCase().split(/\s+/).at(-1)?.replace(/s$/, '') ?? '';
 }
 
-const sentences = new WeakMap<Recipe, string[]>();
+interface Sentence {
+  words: ReadonlySet<string>;
+  /** It whips, fills, pours over or serves. */
+  apart: boolean;
+}
 
-function sentencesOf(recipe: Recipe): string[] {
+const sentences = new WeakMap<Recipe, Sentence[]>();
+
+function sentencesOf(recipe: Recipe): Sentence[] {
   let known = sentences.get(recipe);
   if (known === undefined) {
-    known = recipe.steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.;!?\n]/));
+    const texts = recipe.steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.;!?\n]/));
+    known = texts.map((text) => ({ words: new Set(text.match(/\p{L}+/gu) ?? []), apart: apart.test(text) }));
     sentences.set(recipe, known);
   }
   return known;

@@ -1,5 +1,5 @@
-import type { Exact } from '../exact.js';
-import type { Kitchen } from '../kitchen/kitchen.js';
+import { centimetresIn } from '../amount/size.js';
+import type { Kitchen, Pan } from '../kitchen/kitchen.js';
 import { type PanOffer, pansLike } from '../kitchen/pan.js';
 import type { Mention, Recipe } from '../recipe/recipe.js';
 
@@ -10,6 +10,8 @@ export interface PanDemand {
   mention: PanMention;
   /** How many of it the author uses. */
   count: number;
+  /** Rim depth of the author's pan in centimetres; null where it is not known. */
+  depth: number | null;
   offers: PanOffer[];
 }
 
@@ -21,33 +23,97 @@ export interface PanChosen {
   cost: number;
 }
 
-/** The pans of a recipe whose base a kitchen can match; others keep the author's size. */
+/** What a cook does to the pan that the batch is baked in. */
+const fills =
+  /\b(?:bak(?:e|es|ed|ing)|roast(?:s|ed|ing)?|pour(?:s|ed|ing)?|fill(?:s|ed|ing)?|press(?:es|ed|ing)?|scrap(?:e|es|ed|ing)|spread(?:s|ing)?|lin(?:e|es|ed|ing)|greas(?:e|es|ed|ing)|butter(?:s|ed|ing)?|transfer(?:s|red|ring)?|divid(?:e|es|ed|ing)|spoon(?:s|ed|ing)?|turn(?:s|ed|ing)?|oven|cake|loaf)\b/i;
+
+/**
+ * The pan that the batch is baked in: of several the one whose step fills and bakes it, the first where no step says so. None where its
+ * base is not known, or where the kitchen has none of its shape; others keep the nearest size.
+ */
 export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDemand[] {
-  const mentions = recipe.steps
-    .flatMap((steps) => steps.native.mentions)
-    .filter((mention): mention is PanMention => mention.kind === 'pan');
-  return mentions.flatMap((mention) => {
-    const offers = pansLike(mention.reading, native, kitchen);
-    const count = countOf(mention.count ?? mention.reading.count);
-    return offers.length === 0 ? [] : [{ mention, count, offers }];
-  });
+  const found = recipe.steps.flatMap(({ native: method }) =>
+    method.mentions
+      .filter((mention): mention is PanMention => mention.kind === 'pan')
+      .map((mention) => ({ mention, fills: fills.test(sentenceOf(mention.text, method.prose)) })),
+  );
+  const chosen = found.find((each) => each.fills) ?? found[0];
+  if (chosen === undefined) return [];
+  const { mention } = chosen;
+  const depth = depthOf(mention, native);
+  const offers = pansLike(mention.reading, native, kitchen);
+  const count = (mention.count ?? mention.reading.count)?.toNumber() ?? 1;
+  return offers.length === 0 ? [] : [{ mention, count, depth, offers }];
 }
 
-function countOf(count: Exact | null): number {
-  return count === null ? 1 : count.toNumber();
+function sentenceOf(words: string, prose: string): string {
+  const at = prose.indexOf(words);
+  if (at < 0) return '';
+  const start = Math.max(prose.lastIndexOf('. ', at), prose.lastIndexOf('\n', at)) + 1;
+  const ends = [prose.indexOf('. ', at + words.length), prose.indexOf('\n', at)].filter((end) => end >= 0);
+  return prose.slice(start, Math.min(prose.length, ...ends));
 }
 
-/** The pan and number whose base is nearest to the batch's: the author's number, one more or one less. */
+/** As it is written, else that of the native kitchen's usual pan of that size. */
+function depthOf({ reading, depth }: PanMention, native: Kitchen): number | null {
+  if (depth !== null) return depth.low.times(centimetresIn(depth.unit)).toNumber();
+  if (reading.depth !== null) return reading.depth.times(centimetresIn(reading.unit as 'cm')).toNumber();
+  const usual = pansLike(reading, native, native).find(({ areaRatio }) => Math.abs(areaRatio - 1) < 0.02);
+  return usual === undefined ? null : rimOf(usual.pan);
+}
+
+function rimOf({ depth, unit }: Pan): number | null {
+  return depth === null ? null : depth.times(centimetresIn(unit)).toNumber();
+}
+
+/** A batter or filling stands at most this high in its pan. Common practice, no source. */
+const filledTo = 2 / 3;
+/** A batter this much deeper or shallower bakes in another time: before that the author's number of pans is kept. */
+export const depthCaution = 0.1;
+
+/**
+ * The pan and number whose base is nearest to the batch's. The author's number is kept unless every pan would then be over a tenth too
+ * deep or too shallow and one pan more or less comes nearer. A rim has to hold the batch; it carries none of it.
+ */
 export function bestPan(demand: PanDemand, batch: number, weight: number): PanChosen {
+  const kept = nearestWith(demand, [demand.count], batch, weight);
+  if (kept !== null && Math.abs(depthDriftOf(kept, batch)) <= depthCaution) return kept;
+  const other = nearestWith(demand, [demand.count + 1, demand.count - 1], batch, weight);
+  const best = kept !== null && (other === null || kept.cost <= other.cost) ? kept : other;
+  if (best !== null) return best;
+  const offer = demand.offers[0];
+  if (offer === undefined) throw new RangeError('A pan without offers.');
+  return { demand, offer, count: demand.count, cost: costOf(demand, offer, demand.count, batch, weight) };
+}
+
+/** Depth of the batter over the native depth, less one. */
+export function depthDriftOf({ demand, offer, count }: PanChosen, batch: number): number {
+  return (batch * demand.count) / (offer.areaRatio * count) - 1;
+}
+
+function nearestWith(demand: PanDemand, counts: readonly number[], batch: number, weight: number): PanChosen | null {
   let best: PanChosen | null = null;
   for (const offer of demand.offers) {
-    for (const count of [demand.count, demand.count + 1, demand.count - 1]) {
-      if (count < 1) continue;
-      const drift = Math.log((offer.areaRatio * count) / (demand.count * batch));
-      const cost = weight * drift * drift;
+    for (const count of counts) {
+      if (count < 1 || !holds(demand, offer, count, batch)) continue;
+      const cost = costOf(demand, offer, count, batch, weight);
       if (best === null || cost < best.cost - 1e-12) best = { demand, offer, count, cost };
     }
   }
-  if (best === null) throw new RangeError('A pan without offers.');
   return best;
+}
+
+function costOf(demand: PanDemand, offer: PanOffer, count: number, batch: number, weight: number): number {
+  const drift = Math.log((offer.areaRatio * count) / (demand.count * batch));
+  return weight * drift * drift;
+}
+
+function holds(
+  { depth, count: native }: PanDemand,
+  { pan, areaRatio }: PanOffer,
+  count: number,
+  batch: number,
+): boolean {
+  const rim = rimOf(pan);
+  return depth === null || rim === null || rim >= (filledTo * depth * batch * native) / (areaRatio * count);
 }

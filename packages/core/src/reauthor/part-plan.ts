@@ -1,42 +1,72 @@
-import type { Stated } from '../amount/stated.js';
 import type { Part } from '../recipe/recipe.js';
-import { weighingOf, weighReading } from '../version/weigh-line.js';
-import { offerFor } from './choices-of.js';
 import { type Constraint, constraintsOf, type GuardedRatio } from './constraint.js';
-import type { Demand } from './demand.js';
+import type { Demand, Offer } from './demand.js';
 import { type DemandContext, demandsOf } from './demands-of.js';
 import { guardedRatios } from './guarded-ratios.js';
-import type { Weights } from './weights.js';
+import { offerFor, packOffer } from './offer-for.js';
+import { anchorSpan, type BatchSpan, packSpan, type Weights } from './weights.js';
 
 /** A part of a recipe made ready for the search. */
 export interface PartPlan {
   part: Part;
   demands: Demand[];
-  /** Per demand, the amounts that its choices stand for. */
-  stated: Stated[][];
   ratios: GuardedRatio[];
   constraintsAt(batch: number): Constraint[];
+  /** What is offered to a demand however far from its need, for where nothing is near. */
+  beyond(demand: Demand): Offer;
 }
 
-/** Demands, offers and guarded ratios of a part in another kitchen. */
+/** All parts of a recipe, with the demand that an explicit anchor names. */
+export interface Plans {
+  plans: PartPlan[];
+  /** Null where no anchor is asked for, undefined where none is found by that name. */
+  anchor: Demand | null | undefined;
+}
+
+/** Demands, offers and guarded ratios of a recipe in another kitchen. */
+export function planParts(context: DemandContext, anchorName: string | null): Plans {
+  const parts = context.recipe.parts.map((part) => ({ part, demands: demandsOf(part, context) }));
+  const all = parts.flatMap(({ demands }) => demands);
+  const anchor = anchorName === null ? null : anchorNamed(anchorName, all);
+  const batches = anchor == null ? packSpan : anchorSpan;
+  for (const demand of all) Object.assign(demand, offerFor(demand, { ...context, batches }));
+  // A food that is not used whole may still be asked to come out in whole packs.
+  if (anchor != null && anchor.wholes.length === 0)
+    Object.assign(anchor, packOffer(anchor, { ...context, batches }) ?? {});
+  return { plans: parts.map(({ part, demands }) => planDemands(part, demands, context)), anchor };
+}
+
+/** Demands, offers and guarded ratios of one part by itself. */
 export function planPart(part: Part, context: DemandContext): PartPlan {
   const demands = demandsOf(part, context);
-  const stated = demands.map((demand) => {
-    const offer = offerFor(demand, context.kitchen, context.weights);
-    demand.choices = offer.choices;
-    demand.wholes = offer.wholes;
-    return offer.stated;
-  });
-  const grams = new Map(
-    part.native.lines.map((line) => {
-      const weighing = weighingOf(line.reading, line.food, context.native, context.densities);
-      return [line, weighReading(line.reading, weighing)?.low.grams?.toNumber() ?? 0] as const;
-    }),
+  for (const demand of demands) Object.assign(demand, offerFor(demand, { ...context, batches: packSpan }));
+  return planDemands(part, demands, context);
+}
+
+const anyBatch: BatchSpan = { least: 1 / 20, most: 20 };
+
+function planDemands(part: Part, demands: Demand[], context: DemandContext): PartPlan {
+  const ratios = guardedRatios(demands, context);
+  weighGuarded(demands, ratios, context.weights);
+  return {
+    part,
+    demands,
+    ratios,
+    constraintsAt: (batch) => constraintsOf(ratios, batch),
+    beyond: (demand) => offerFor(demand, { ...context, batches: anyBatch }),
+  };
+}
+
+/** The demand of the line that an anchor names: by the line's words first, then by its food. */
+function anchorNamed(name: string, demands: readonly Demand[]): Demand | undefined {
+  const wanted = name.trim().toLowerCase();
+  const byWords = demands.find(({ lines }) =>
+    lines.some(({ reading, name: named }) =>
+      [reading.food?.text, named?.text].some((text) => text?.toLowerCase() === wanted),
+    ),
   );
-  const { recipe, kitchen, foods, weights } = context;
-  const ratios = guardedRatios(part.native.lines, demands, { recipe, kitchen, foods, weights, grams });
-  weighGuarded(demands, ratios, weights);
-  return { part, demands, stated, ratios, constraintsAt: (batch) => constraintsOf(ratios, batch) };
+  const id = wanted.replaceAll(' ', '-');
+  return byWords ?? demands.find(({ food, lines }) => food?.id === id || lines.some((line) => line.food?.id === id));
 }
 
 /** A line in a guarded ratio weighs more; salt, a seasoning and an optional line have their own weight. */
@@ -47,9 +77,9 @@ function weighGuarded(demands: readonly Demand[], ratios: readonly GuardedRatio[
       demand.weight = weights.salt;
       return;
     }
-    const guarded = ratios.some(({ numerator, denominator, name }) => {
-      return (numerator[at] ?? 0) > 0 || ((denominator[at] ?? 0) > 0 && !name.endsWith(': whole'));
-    });
+    const guarded = ratios.some(
+      ({ numerator, denominator, ofWhole }) => (numerator[at] ?? 0) > 0 || (!ofWhole && (denominator[at] ?? 0) > 0),
+    );
     if (guarded) demand.weight = weights.guarded;
   });
 }

@@ -1,18 +1,17 @@
-import type { Stated } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import { densitiesStatedIn } from '../version/stated-densities.js';
 import type { Version } from '../version/version.js';
-import { weighingOf, weighStated } from '../version/weigh-line.js';
 import { limitAt, ratioOf } from './constraint.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
+import { exactShare } from './exact-share.js';
 import { explainInfeasible, type Infeasible } from './infeasible.js';
 import { makesAt } from './makes.js';
-import { pansOf } from './pans-of.js';
-import { type PartPlan, planPart } from './part-plan.js';
+import { depthCaution, depthDriftOf, pansOf } from './pans-of.js';
+import { type PartPlan, planParts } from './part-plan.js';
 import { reauthoredVersion } from './reauthored-version.js';
 import { type Solution, solve } from './solve.js';
 import { defaultWeights, type Weights } from './weights.js';
@@ -32,6 +31,8 @@ export interface PanReport {
   native: string;
   version: string;
   count: number;
+  /** Another number than the author's, since with that the batter would be over a tenth deeper or shallower; null where it is kept. */
+  changed: { from: number; because: 'depth' } | null;
   /** Depth of the batter over the native depth, less one. */
   depthDrift: number;
   caution: boolean;
@@ -87,9 +88,8 @@ export function reauthor(
     native.units,
   );
   const context: DemandContext = { recipe, native, kitchen, foods: setting.foods, densities, weights };
-  const plans = recipe.parts.map((part) => planPart(part, context));
   const wanted = options.anchor ?? recipe.anchor;
-  const anchor = wanted === null ? null : anchorNamed(wanted, plans);
+  const { plans, anchor } = planParts(context, wanted);
   if (anchor === undefined) return { kind: 'unknown-anchor', anchor: wanted ?? '' };
   return solved(plans, anchor, context, setting);
 }
@@ -105,19 +105,6 @@ function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
   return kitchen;
 }
 
-/** The demand of the line that an anchor names; null for one whose food the kitchen does not use whole, undefined for none. */
-function anchorNamed(name: string, plans: readonly PartPlan[]): Demand | undefined {
-  const wanted = name.toLowerCase();
-  const demands = plans.flatMap((plan) => plan.demands);
-  return (
-    demands.find(({ lines }) =>
-      lines.some(
-        (line) => line.reading.food?.text.toLowerCase() === wanted || line.name?.text.toLowerCase() === wanted,
-      ),
-    ) ?? demands.find(({ food }) => food?.id === wanted.replaceAll(' ', '-'))
-  );
-}
-
 function solved(
   plans: readonly PartPlan[],
   anchor: Demand | null,
@@ -131,7 +118,7 @@ function solved(
   const { best, runnerUp } = anchor === null ? free : solve(problem);
   const infeasible = best === null ? explainInfeasible(problem) : null;
   const chosen = best ?? infeasible?.nearest ?? null;
-  const batch = chosen === null ? new Exact(1) : exactBatch(chosen, plans, context);
+  const batch = chosen === null ? new Exact(1) : exactBatch(chosen, context);
   // An anchor that costs over twice as much as none is worth a second thought.
   const second =
     anchor !== null && best !== null && free.best !== null && best.cost > 2 * free.best.cost ? free.best : runnerUp;
@@ -155,32 +142,12 @@ function anchorWords(demand: Demand | null): string | null {
 }
 
 /** The anchor's amount over its native need, exactly. */
-function exactBatch({ batch }: Solution, plans: readonly PartPlan[], context: DemandContext): Exact {
+function exactBatch({ batch }: Solution, context: DemandContext): Exact {
   const { anchor, factor } = batch;
   if (anchor === null) return new Exact(1);
   const choice = anchor.choices.find(({ size }) => Math.abs(size / anchor.quantity - factor) < 1e-9);
-  const stated = choice === undefined ? undefined : statedOf(anchor, choice.index, plans);
-  const weighed = stated === undefined ? null : exactWeight(anchor, stated, context);
-  const { grams } = anchor.need;
-  return weighed?.grams == null || grams === null ? new Exact(factor) : weighed.grams.dividedBy(grams);
-}
-
-function statedOf(demand: Demand, index: number, plans: readonly PartPlan[]): Stated | undefined {
-  for (const plan of plans) {
-    const at = plan.demands.indexOf(demand);
-    if (at >= 0) return plan.stated[at]?.[index];
-  }
-  return undefined;
-}
-
-/** What a chosen amount weighs in the kitchen that it is chosen for. */
-export function exactWeight(
-  demand: Demand,
-  stated: Stated,
-  { kitchen, densities }: DemandContext,
-): { grams: Exact | null; millilitres: Exact | null } | null {
-  const weighing = { ...weighingOf(demand.reading, demand.food, kitchen, densities), sizeWord: '' };
-  return weighStated(stated, weighing)?.low ?? null;
+  const exact = choice === undefined ? null : exactShare(anchor, anchor.state(choice.index), context);
+  return exact ?? new Exact(factor);
 }
 
 function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioReport[] {
@@ -196,13 +163,15 @@ function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioRepo
   });
 }
 
-/** A batter more than a tenth deeper or shallower, or a batch more than 15 % off, bakes in another time. */
-const cautions = { depth: 0.1, batch: 0.15 } as const;
+/** A batch this far off bakes in another time. */
+const batchCaution = 0.15;
 
 function panReports({ pans, batch }: Solution): PanReport[] {
-  return pans.map(({ demand, offer, count }) => {
-    const depthDrift = (batch.factor * demand.count) / (offer.areaRatio * count) - 1;
-    const caution = Math.abs(depthDrift) > cautions.depth || Math.abs(batch.factor - 1) > cautions.batch;
-    return { native: demand.mention.text, version: offer.text, count, depthDrift, caution };
+  return pans.map((chosen) => {
+    const { demand, offer, count } = chosen;
+    const depthDrift = depthDriftOf(chosen, batch.factor);
+    const caution = Math.abs(depthDrift) > depthCaution || Math.abs(batch.factor - 1) > batchCaution;
+    const changed = count === demand.count ? null : { from: demand.count, because: 'depth' as const };
+    return { native: demand.mention.text, version: offer.text, count, changed, depthDrift, caution };
   });
 }

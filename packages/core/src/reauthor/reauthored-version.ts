@@ -5,7 +5,7 @@ import type { Food } from '../food/food.js';
 import { nameIn, translateName } from '../food/name.js';
 import type { Weighed } from '../food/weigh.js';
 import type { Line } from '../recipe/recipe.js';
-import { problemsOfWords } from '../version/about-words.js';
+import { problemsOfWords, whichSalt } from '../version/about-words.js';
 import type { Setting } from '../version/build-version.js';
 import { versionOfLines } from '../version/build-version.js';
 import { convertedLine } from '../version/converted-line.js';
@@ -16,15 +16,18 @@ import { amountInWords, furtherInWords, unconverted } from '../version/words-in-
 import { unweighed, writtenLine } from '../version/written-line.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
+import { exactShare, weighChosen } from './exact-share.js';
 import type { PartPlan } from './part-plan.js';
-import { exactWeight } from './reauthor.js';
 import type { Solution } from './solve.js';
 
 /** A demand with the amount chosen for it. */
 interface Chosen {
   demand: Demand;
   stated: Stated;
+  /** The lower end of a range. */
   weighed: Weighed;
+  /** Over the native need; null where they cannot be compared. */
+  share: Exact | null;
 }
 
 /**
@@ -51,19 +54,26 @@ export function reauthoredVersion(
   });
 }
 
-function chosenIn({ demands, stated }: PartPlan, index: number, solution: Solution, context: DemandContext): Chosen[] {
-  return demands.flatMap((demand, at) => {
+function chosenIn({ demands }: PartPlan, index: number, solution: Solution, context: DemandContext): Chosen[] {
+  return demands.flatMap((demand, at): Chosen[] => {
     const choice = solution.parts[index]?.choices[at];
-    const own = choice === undefined ? undefined : stated[at]?.[choice.index];
-    return own === undefined ? [] : [{ demand, stated: own, weighed: exactWeight(demand, own, context) ?? unweighed }];
+    if (choice === undefined) return [];
+    const stated = demand.state(choice.index);
+    const weighed = weighChosen(demand, stated, context)?.low ?? unweighed;
+    return [{ demand, stated, weighed, share: exactShare(demand, stated, context) }];
   });
 }
 
 function pansOf(solution: Solution | null): ReadonlyMap<string, string> {
-  const texts = (solution?.pans ?? []).map(({ demand, offer }) => {
+  const texts = (solution?.pans ?? []).map(({ demand, offer, count }) => {
     const { mention } = demand;
     const { span } = mention.reading;
-    return [mention.key, mention.text.slice(0, span.start) + offer.text + mention.text.slice(span.end)] as const;
+    const [before, after] = [mention.text.slice(0, span.start), mention.text.slice(span.end)];
+    const written = /^(?:\w+|\d+)(?=\s+(?:\(|\d|x\s|×))/i.exec(mention.text.slice(span.start, span.end));
+    const stated = mention.reading.count !== null && written !== null;
+    // The number stands in the words, or beside them as an attribute.
+    const number = stated || count !== demand.count ? `${count} × ` : '';
+    return [mention.key, `${before}${number}${offer.text}${after}`] as const;
   });
   return new Map(texts);
 }
@@ -92,21 +102,33 @@ function versionLine(
     food: first.demand.food,
     edits: [...worded(line, own, context), ...furtherInWords(line, conversion)],
     stated: first.stated,
-    native: first.demand.need,
+    native: first.demand.low,
     chosen: first.weighed,
-    drift: driftOf(first, batch),
+    drift: first.share?.dividedBy(batch).minus(1) ?? null,
     bought,
     problems: [...problemsOfWords(line, native), ...problems, ...unconverted(line, conversion)],
     notes: notesOn(line, own, context),
   };
 }
 
-/** A line without an amount is only named anew; one that was merged into another says so. */
+/** A line without an amount is only named anew; one that is wholly in other lines says where. */
 function withoutChoice(line: Line, chosen: readonly Chosen[], context: DemandContext, setting: Setting): VersionLine {
   const { native, kitchen, densities } = context;
   const converted = convertedLine(line, { native, kitchen, densities }, setting.tolerance, setting.foods);
-  const into = chosen.find(({ demand }) => demand.lines.includes(line));
-  return into === undefined ? converted : { ...converted, stated: null, bought: null, problems: [] };
+  const into = chosen.filter(({ demand }) => demand.lines.includes(line));
+  if (into.length === 0) return converted;
+  const names = into.map(({ demand }) => nameOf(demand, kitchen.id)).join(' and ');
+  const text = `(${line.name?.text ?? line.text}: in the ${names} of this list)`;
+  const edits = [{ start: 0, end: line.text.length, text }];
+  return {
+    ...converted,
+    edits,
+    stated: null,
+    bought: null,
+    drift: null,
+    problems: [],
+    notes: notesOn(line, into, context),
+  };
 }
 
 function judgeOwn(
@@ -145,20 +167,13 @@ function nameOf({ food }: Demand, kitchen: string): string {
 
 function notesOn(line: Line, own: readonly Chosen[], { native, kitchen }: DemandContext): LineNote[] {
   const { food } = line;
-  if (food === null || own.every(({ demand }) => demand.food === food)) return [];
+  const salt: LineNote[] = whichSalt(line, native).length > 0 ? [{ kind: 'lighter-kosher' }] : [];
+  if (food === null || own.every(({ demand }) => demand.food === food)) return salt;
   const allergens = own
     .flatMap(({ demand }) => demand.food?.allergens ?? [])
     .filter((each) => !food.allergens.includes(each));
   return [
+    ...salt,
     { kind: 'stand-in', food: nameIn(food, native.id).many, kitchen: kitchen.name, allergens: [...new Set(allergens)] },
   ];
-}
-
-/** How far the amount is from batch × native, as a signed fraction. */
-function driftOf({ demand, weighed }: Chosen, batch: Exact): Exact | null {
-  const { grams, millilitres } = demand.need;
-  if (grams !== null && weighed.grams !== null && !grams.isZero())
-    return weighed.grams.dividedBy(grams.times(batch)).minus(1);
-  if (millilitres === null || weighed.millilitres === null || millilitres.isZero()) return null;
-  return weighed.millilitres.dividedBy(millilitres.times(batch)).minus(1);
 }

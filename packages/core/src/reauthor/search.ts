@@ -1,5 +1,6 @@
 import type { Constraint } from './constraint.js';
 import type { Choice, Demand } from './demand.js';
+import { widestDrift } from './weights.js';
 
 /** The cheapest choice for every demand of a part, at one batch factor. */
 export interface Found {
@@ -13,11 +14,14 @@ interface Ranked {
   cost: number;
 }
 
-/** How far a choice may be from batch × native: beyond it no cook would call it the same dish. */
-export const widestDrift = 0.35;
+/** Costs nearer than this are the same: sums of floats differ in their last digits by the order of the lines. */
+const sameCost = 1e-12;
 
 /**
  * The cheapest choices of a part at one batch factor, by branch and bound: exact over all choices within the widest drift.
+ *
+ * It is searched within a small cost first and a larger one only where nothing was found: what costs less than a bound can only be
+ * made of choices that cost less than it.
  *
  * @param constraints Linear limits on grams.
  * @param most Give up on anything that costs as much.
@@ -29,34 +33,126 @@ export function cheapest(
   batch: number,
   most: number,
 ): Found | null {
-  const ranked = demands.map((demand) => rank(demand, batch));
-  if (ranked.some((choices) => choices.length === 0)) return null;
-  return new Search(demands, ranked, constraints, most).run();
+  const log = Math.log(batch);
+  const windows = demands.map((demand) => new Window(demand, log));
+  const least = windows.reduce((sum, window) => sum + window.least, 0);
+  if (least >= most) return null;
+  // Without limits the cheapest of each is the cheapest together.
+  for (let room = constraints.length === 0 ? 1e-9 : Math.max(least, firstRoom); ; room *= 6) {
+    const bound = Math.min(least + room, most);
+    const ranked = windows.map((window) => window.ranked(bound - least));
+    const found = isHopeless(ranked, constraints) ? null : new Search(ranked, constraints, bound).run();
+    if (found !== null || bound === most || windows.every(({ isWhole }) => isWhole)) return found;
+  }
 }
+
+const firstRoom = 0.002;
 
 /** The least that a part can cost at a batch factor, its limits left aside; infinite where a demand has no choice near it. */
 export function leastCost(demands: readonly Demand[], batch: number): number {
-  return demands.reduce((sum, demand) => {
+  const log = Math.log(batch);
+  let sum = 0;
+  for (const demand of demands) sum += new Window(demand, log).least;
+  return sum;
+}
+
+/** The choices of a demand around what a batch asks of it. */
+class Window {
+  /** What the cheapest costs. */
+  readonly least: number;
+  /** Every choice within the widest drift has been handed out. */
+  isWhole = false;
+  private readonly demand: Demand;
+  private readonly wanted: number;
+  /** Index of the first choice that is not below what is wanted. */
+  private readonly middle: number;
+
+  constructor(demand: Demand, logBatch: number) {
+    this.demand = demand;
+    this.wanted = Math.log(demand.quantity) + logBatch;
+    this.middle = firstFrom(demand.choices, this.wanted);
+    this.least = this.cheapest();
+  }
+
+  /** Choices that cost at most this much more than the cheapest: by cost, then by nearness, then the smaller. */
+  ranked(more: number): Ranked[] {
+    const { choices, weight } = this.demand;
+    const bound = this.least + more + sameCost;
+    const drift = weight === 0 ? widestDrift : Math.min(widestDrift, Math.sqrt(bound / weight));
+    const ranked: Ranked[] = [];
+    for (let at = firstFrom(choices, this.wanted - drift); at < choices.length; at++) {
+      const choice = choices[at];
+      if (choice === undefined || choice.log > this.wanted + drift) break;
+      const cost = this.costOf(choice);
+      if (cost <= bound) ranked.push({ choice, cost });
+    }
+    // The dearest that there is: nothing lies beyond.
+    this.isWhole = bound >= weight * widestDrift * widestDrift + dearest(choices);
+    const far = ({ choice }: Ranked): number => Math.abs(choice.log - this.wanted);
+    return ranked.sort((a, b) => a.cost - b.cost || far(a) - far(b) || a.choice.index - b.choice.index);
+  }
+
+  private costOf({ log, fixed }: Choice): number {
+    const drift = log - this.wanted;
+    return Math.abs(drift) > widestDrift ? Number.POSITIVE_INFINITY : this.demand.weight * drift * drift + fixed;
+  }
+
+  private cheapest(): number {
+    const { choices, weight } = this.demand;
     let least = Number.POSITIVE_INFINITY;
-    for (const choice of demand.choices) least = Math.min(least, costOf(choice, demand, batch));
-    return sum + least;
-  }, 0);
+    for (const step of [-1, 1]) {
+      for (let at = step < 0 ? this.middle - 1 : this.middle; at >= 0 && at < choices.length; at += step) {
+        const choice = choices[at];
+        if (choice === undefined) break;
+        const drift = choice.log - this.wanted;
+        if (Math.abs(drift) > widestDrift || weight * drift * drift >= least) break;
+        least = Math.min(least, this.costOf(choice));
+      }
+    }
+    return least;
+  }
 }
 
-function costOf(choice: Choice, { quantity, weight }: Demand, batch: number): number {
-  const drift = Math.log(choice.size / (quantity * batch));
-  return Math.abs(drift) > widestDrift ? Number.POSITIVE_INFINITY : weight * drift * drift + choice.fixed;
+const fixedMost = new WeakMap<readonly Choice[], number>();
+
+function dearest(choices: readonly Choice[]): number {
+  let most = fixedMost.get(choices);
+  if (most === undefined) {
+    most = choices.reduce((sum, { fixed }) => Math.max(sum, fixed), 0);
+    fixedMost.set(choices, most);
+  }
+  return most;
 }
 
-/** Choices by cost, ties by size and then in the order of the tools, so that the same is chosen every time. */
-function rank(demand: Demand, batch: number): Ranked[] {
-  return demand.choices
-    .map((choice) => ({ choice, cost: costOf(choice, demand, batch) }))
-    .filter(({ cost }) => cost < Number.POSITIVE_INFINITY)
-    .sort((a, b) => a.cost - b.cost || a.choice.size - b.choice.size || a.choice.index - b.choice.index);
+/** Index of the first choice whose logarithm is at least this. */
+function firstFrom(choices: readonly Choice[], log: number): number {
+  let low = 0;
+  let high = choices.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((choices[middle]?.log ?? 0) < log) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
-/** Depth first over the demands, those with the tightest limits first. */
+/** Whether a limit is broken even by what suits it best of every demand. */
+function isHopeless(ranked: readonly Ranked[][], constraints: readonly Constraint[]): boolean {
+  return constraints.some(({ coefficients, bound }) => {
+    let least = 0;
+    for (let at = 0; at < ranked.length; at++) least += leastOf(ranked[at] ?? [], coefficients[at] ?? 0);
+    return least > bound;
+  });
+}
+
+function leastOf(ranked: readonly Ranked[], coefficient: number): number {
+  if (coefficient === 0) return 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (const { choice } of ranked) least = Math.min(least, coefficient * choice.grams);
+  return least;
+}
+
+/** Depth first over the demands, those in the most limits first. */
 class Search {
   private readonly order: number[];
   private readonly rest: number[];
@@ -65,18 +161,19 @@ class Search {
   private readonly current: Choice[];
   private best: Found | null = null;
   private bound: number;
-  private readonly ranked: Ranked[][];
+  private readonly ranked: readonly Ranked[][];
   private readonly constraints: readonly Constraint[];
 
-  constructor(demands: readonly Demand[], ranked: Ranked[][], constraints: readonly Constraint[], most: number) {
+  constructor(ranked: readonly Ranked[][], constraints: readonly Constraint[], most: number) {
     this.ranked = ranked;
     this.constraints = constraints;
     this.bound = most;
-    this.order = demands.map((_, at) => at).sort((a, b) => this.coupling(b) - this.coupling(a) || a - b);
+    const coupling = ranked.map((_, at) => this.coupling(at));
+    this.order = ranked.map((_, at) => at).sort((a, b) => (coupling[b] ?? 0) - (coupling[a] ?? 0) || a - b);
     this.rest = this.cheapestRest();
     this.low = this.leastOfRest();
-    this.sums = Array.from({ length: demands.length + 1 }, () => new Float64Array(constraints.length));
-    this.current = new Array(demands.length);
+    this.sums = Array.from({ length: ranked.length + 1 }, () => new Float64Array(constraints.length));
+    this.current = new Array(ranked.length);
   }
 
   run(): Found | null {
@@ -84,7 +181,7 @@ class Search {
     return this.best;
   }
 
-  /** A demand in many limits, and with large coefficients, is settled early. */
+  /** In how many limits a demand is. */
   private coupling(at: number): number {
     return this.constraints.reduce((sum, { coefficients }) => sum + ((coefficients[at] ?? 0) === 0 ? 0 : 1), 0);
   }
@@ -104,10 +201,8 @@ class Search {
     for (let depth = this.order.length - 1; depth >= 0; depth--) {
       const at = this.order[depth] ?? 0;
       this.constraints.forEach(({ coefficients }, index) => {
-        const coefficient = coefficients[at] ?? 0;
-        let least = Number.POSITIVE_INFINITY;
-        for (const { choice } of this.ranked[at] ?? []) least = Math.min(least, coefficient * choice.grams);
         const row = low[depth];
+        const least = leastOf(this.ranked[at] ?? [], coefficients[at] ?? 0);
         if (row !== undefined) row[index] = (low[depth + 1]?.[index] ?? 0) + least;
       });
     }
@@ -121,9 +216,10 @@ class Search {
       return;
     }
     const at = this.order[depth] ?? 0;
+    const rest = this.rest[depth + 1] ?? 0;
     for (const { choice, cost: own } of this.ranked[at] ?? []) {
       // Choices come by cost: what follows is dearer still.
-      if (cost + own + (this.rest[depth + 1] ?? 0) >= this.bound) return;
+      if (cost + own + rest >= this.bound - sameCost) return;
       if (this.add(at, choice.grams, depth)) {
         this.current[at] = choice;
         this.visit(depth + 1, cost + own);

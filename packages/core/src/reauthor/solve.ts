@@ -1,4 +1,4 @@
-import { type BatchFactor, measuredFactors, wholeFactors } from './batch-factors.js';
+import { anchorFactors, type BatchFactor, measuredFactors, wholeFactors } from './batch-factors.js';
 import type { Demand } from './demand.js';
 import { bestPan, type PanChosen, type PanDemand } from './pans-of.js';
 import type { PartPlan } from './part-plan.js';
@@ -32,20 +32,24 @@ export interface Problem {
 
 /** The true optimum over every batch factor that is considered and every choice at it. */
 export function solve(problem: Problem): Solved {
-  const demands = problem.plans.flatMap((plan) => plan.demands);
-  if (problem.fixedBatch) return overFactors([{ factor: 1, anchor: null }], problem);
-  const first = overFactors(wholeFactors(demands, problem.anchor), problem);
+  const { plans, anchor, fixedBatch } = problem;
+  const demands = plans.flatMap((plan) => plan.demands);
+  if (fixedBatch) return overFactors([{ factor: 1, anchor: null }], problem);
+  if (anchor !== null) return overFactors(anchorFactors(anchor), problem);
+  const first = overFactors(wholeFactors(demands), problem);
   const anyWhole = demands.some(({ wholes, weight }) => wholes.length > 0 && weight > 0);
   // With no use-whole food the batch leaves 1 only where 1 breaks a limit.
-  if (first.best !== null || anyWhole || problem.anchor !== null) return first;
-  return overFactors(measuredFactors(demands), problem);
+  return first.best !== null || anyWhole ? first : overFactors(measuredFactors(demands), problem);
 }
+
+/** Costs nearer than this are the same, and the batch nearer to 1 is taken. */
+const sameCost = 1e-12;
 
 function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved {
   const bounded = factors
     .map((batch) => ({ batch, least: leastAt(batch.factor, problem) }))
     .filter(({ least }) => least < Number.POSITIVE_INFINITY)
-    .sort((a, b) => a.least - b.least);
+    .sort((a, b) => (Math.abs(a.least - b.least) <= sameCost ? 0 : a.least - b.least));
   let best: Solution | null = null;
   let runnerUp: Solution | null = null;
   for (const { batch, least } of bounded) {
@@ -53,12 +57,18 @@ function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved 
     if (least >= most) break;
     const solution = solveAt(batch, problem, most);
     if (solution === null) continue;
-    if (best === null || solution.cost < best.cost) {
+    if (best === null || isBetter(solution, best)) {
       runnerUp = best;
       best = solution;
     } else runnerUp = solution;
   }
   return { best, runnerUp };
+}
+
+function isBetter(one: Solution, other: Solution): boolean {
+  if (Math.abs(one.cost - other.cost) > sameCost) return one.cost < other.cost;
+  const far = ({ batch }: Solution): number => Math.abs(Math.log(batch.factor));
+  return far(one) < far(other) - sameCost;
 }
 
 function leastAt(factor: number, { plans, pans, weights }: Problem): number {

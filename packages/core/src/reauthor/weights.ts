@@ -59,5 +59,18 @@ export const defaultWeights: Weights = {
   },
 };
 
-/** The batch may grow or shrink this far for the sake of whole packs, and this far where there are none. */
-export const batchRange = { least: 3 / 4, most: 4 / 3, leastWithoutPacks: 0.85, mostWithoutPacks: 1.15 } as const;
+/** Batch factors from the least to the most. */
+export interface BatchSpan {
+  least: number;
+  most: number;
+}
+
+/** The batch may grow or shrink this far for the sake of whole packs. */
+export const packSpan: BatchSpan = { least: 3 / 4, most: 4 / 3 };
+/** And this far where nothing is used whole. */
+export const measureSpan: BatchSpan = { least: 0.85, most: 1.15 };
+/** An explicit anchor is the author's word, but a batch beyond half or twice the dish is another dish. */
+export const anchorSpan: BatchSpan = { least: 1 / 2, most: 2 };
+
+/** A choice may be this far from batch × native, as the logarithm of the ratio: beyond it no cook would call it the same dish. */
+export const widestDrift = 0.35;

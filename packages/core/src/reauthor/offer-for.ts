@@ -1,0 +1,129 @@
+import type { Stated, Term } from '../amount/stated.js';
+import { statedIn } from '../amount/stated.js';
+import { Exact } from '../exact.js';
+import type { Sold } from '../food/food.js';
+import { isUseWhole, soldIn } from '../kitchen/buy.js';
+import { wholeEgg } from '../version/weigh-line.js';
+import type { Demand, Offer } from './demand.js';
+import { isCounted } from './demands-of.js';
+import { measuredOffer } from './measured-offer.js';
+import { type OfferContext, OfferList, reach } from './offer-list.js';
+
+/** Everything that a kitchen's tools and shops offer for a demand, at any batch factor that is considered. */
+export function offerFor(demand: Demand, context: OfferContext): Offer {
+  const { kitchen } = context;
+  const { food } = demand;
+  if (food?.role === 'cure') return asWritten(demand);
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (food?.id === wholeEgg && isCounted(demand)) return eggs(demand, context);
+  if (demand.base === 'g' && sold !== null && isUseWhole(sold)) return packs(demand, sold, context);
+  if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, context);
+  return measuredOffer(demand, sold, context);
+}
+
+/** Whole packs of a food that is not used whole: what an author who makes it the anchor asks for. */
+export function packOffer(demand: Demand, context: OfferContext): Offer | null {
+  const sold = demand.food === null || demand.base !== 'g' ? null : soldIn(demand.food, context.kitchen.id);
+  return sold === null || sold.packs.length === 0 ? null : packs(demand, sold, context);
+}
+
+/** A cure is as it was written. */
+function asWritten(demand: Demand): Offer {
+  const stated = statedIn(demand.reading);
+  if (stated === null) throw new RangeError('A demand without an amount.');
+  return new OfferList().add(demand, demand.quantity, 0, () => stated).offer([], 0);
+}
+
+/** A stick of butter, a can of something that is not used whole. */
+function isWeighedPiece({ reading, food, base }: Demand): boolean {
+  const unit = reading.amounts[0]?.unit;
+  if (base !== 'g') return false;
+  return (unit === 'stick' && food?.role === 'fat') || unit === 'can' || unit === 'tin' || unit === 'packet';
+}
+
+/** A count in words; of a range, one as wide as the author's, in whole steps. */
+function counted(demand: Demand, count: number, unit: Term['unit'], step = 1): Stated {
+  const low = new Exact(count);
+  const upper = Math.round((count * demand.spread) / step) * step;
+  const high = demand.spread > 1 ? new Exact(Math.max(upper, count + step)) : null;
+  const approx = statedIn(demand.reading)?.approx ?? false;
+  return { statements: [[{ low, high, unit }]], pack: null, eggSize: null, approx };
+}
+
+/** The geometric mean of a count and its upper end. */
+function meanOf(stated: Stated): number {
+  const term = stated.statements[0]?.[0];
+  if (term === undefined) return 0;
+  const low = term.low.toNumber();
+  return term.high === null ? low : Math.sqrt(low * term.high.toNumber());
+}
+
+/** Counts from the least to the most that is in reach, in steps. */
+function countsWithin(each: number, step: number, { least, most }: { least: number; most: number }): number[] {
+  const counts: number[] = [];
+  // One step under the reach: a range from there has its middle within it.
+  const first = Math.max(step, (Math.ceil(least / each / step) - 1) * step);
+  for (let count = first; count * each <= most; count += step) counts.push(count);
+  return counts;
+}
+
+function eggs(demand: Demand, context: OfferContext): Offer {
+  const { kitchen, weights } = context;
+  const list = new OfferList();
+  const within = reach(demand, context);
+  const wholes: number[] = [];
+  for (const size of kitchen.eggs.sizes) {
+    const grams = size.edibleGrams.toNumber();
+    const usual = size.name === kitchen.eggs.usual;
+    wholes.push(grams);
+    for (const count of countsWithin(grams, 1, within)) {
+      const stated = { ...counted(demand, count, 'count'), eggSize: usual ? null : size.name };
+      list.add(demand, meanOf(stated) * grams, usual ? 0 : weights.otherEgg, () => stated);
+    }
+  }
+  return list.offer(wholes, 0);
+}
+
+function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
+  const list = new OfferList();
+  const wholes: number[] = [];
+  for (const pack of sold.packs) {
+    const step = pack.whole === 'half' ? 0.5 : 1;
+    const each = packSize(demand, pack);
+    wholes.push(each * step);
+    for (const count of countsWithin(each, step, reach(demand, context))) {
+      const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
+      const stated = { ...counted(demand, count, 'count', step), pack: label };
+      list.add(demand, meanOf(stated) * each, 0, () => stated);
+    }
+  }
+  return list.offer(wholes, 0);
+}
+
+/** What a pack is worth to a demand: drained against drained where both are known, else net against net. */
+function packSize({ weighed, quantity, food, lines }: Demand, pack: Sold['packs'][number]): number {
+  const native = weighed.drainedGrams;
+  if (native === null || pack.drainedGrams === null || lines[0]?.food !== food) return pack.grams.toNumber();
+  return pack.drainedGrams.dividedBy(native).toNumber() * quantity;
+}
+
+/** Units of which a cook takes a half. */
+const halved: ReadonlySet<string> = new Set(['count', 'bunch', 'head']);
+
+/** Whole pieces, and halves of what an author halves or has two of at most. */
+function pieces(demand: Demand, context: OfferContext): Offer {
+  const written = statedIn(demand.reading);
+  const term = written?.statements[0]?.[0];
+  const list = new OfferList();
+  if (written === null || term === undefined || term.low.isZero()) return list.offer([], 0);
+  const native = meanOf(written);
+  const each = demand.quantity / native;
+  const step = halved.has(term.unit) && (native <= 2 || !term.low.isInteger()) ? 0.5 : 1;
+  // The author's own count comes first: it keeps its words, and its quarters.
+  list.add(demand, demand.quantity, 0, () => ({ ...written, statements: written.statements.slice(0, 1) }));
+  for (const count of countsWithin(each, step, reach(demand, context))) {
+    const stated = { ...counted(demand, count, term.unit, step), pack: written.pack };
+    list.add(demand, meanOf(stated) * each, 0, () => stated);
+  }
+  return list.offer([], demand.base === 'g' ? step * each : 0);
+}

@@ -1,0 +1,56 @@
+import type { Stated } from '../amount/stated.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Choice, Demand, Offer } from './demand.js';
+import type { Weights } from './weights.js';
+import { type BatchSpan, widestDrift } from './weights.js';
+
+/** What choices are offered for. */
+export interface OfferContext {
+  kitchen: Kitchen;
+  native: Kitchen;
+  weights: Weights;
+  batches: BatchSpan;
+}
+
+/** The sizes that any batch could ask of a demand. */
+export function reach({ quantity }: Demand, { batches }: OfferContext): { least: number; most: number } {
+  const wide = Math.exp(widestDrift);
+  return { least: (quantity * batches.least) / wide, most: quantity * batches.most * wide };
+}
+
+/** An offer in the making. */
+export class OfferList {
+  private readonly choices: Omit<Choice, 'index'>[] = [];
+  private readonly states: (() => Stated)[] = [];
+
+  add(demand: Demand, size: number, fixed: number, state: () => Stated): this {
+    this.choices.push({ size, log: Math.log(size), grams: demand.base === 'g' ? size : 0, fixed });
+    this.states.push(state);
+    return this;
+  }
+
+  /** Ascending; of choices of one size the cheapest, and of those the first tool. */
+  offer(wholes: number[], stepGrams: number): Offer {
+    const order = this.choices.map((_, at) => at);
+    const size = (at: number): number => this.choices[at]?.size ?? 0;
+    const fixed = (at: number): number => this.choices[at]?.fixed ?? 0;
+    order.sort((a, b) => size(a) - size(b) || a - b);
+    const kept: number[] = [];
+    for (const at of order) {
+      const last = kept.at(-1);
+      if (last === undefined || size(at) > size(last) * (1 + 1e-9)) kept.push(at);
+      else if (fixed(at) < fixed(last)) kept[kept.length - 1] = at;
+    }
+    const choices = kept.flatMap((at, index) => {
+      const choice = this.choices[at];
+      return choice === undefined ? [] : [{ ...choice, index }];
+    });
+    return { choices, state: (index) => this.stateOf(kept[index]), wholes, stepGrams };
+  }
+
+  private stateOf(at: number | undefined): Stated {
+    const state = at === undefined ? undefined : this.states[at];
+    if (state === undefined) throw new RangeError('There is no such choice.');
+    return state();
+  }
+}

@@ -1,0 +1,132 @@
+import {
+  applyEdits,
+  Exact,
+  type Ingredients,
+  isRefusal,
+  type RatioReport,
+  type Reauthored,
+  ratiosOfVersion,
+  readLine,
+  reauthor,
+  type Recipe,
+  type Setting,
+  type Version,
+  versionFor,
+} from '@retare/core';
+import { builtInLarder } from '@retare/larder';
+import { type CorpusReading, type CorpusRecipe, corpusRecipes } from './corpus-recipes.ts';
+import { lineByLine } from './line-by-line.ts';
+import { count, emptyTally, isCookable, isNotSold, type Tally } from './tally.ts';
+
+/** Something for the authors of the larder to look at. */
+export interface Trouble {
+  file: string;
+  kitchen: string;
+  words: string;
+}
+
+/** What the benchmark comes to. */
+export interface Benchmark {
+  reading: CorpusReading;
+  ways: { lineByLine: Tally; converted: Tally; reauthored: Tally };
+  batchFactors: number[];
+  infeasible: Trouble[];
+  notSold: Trouble[];
+  /** Lines of feasible versions that cannot be measured or bought. */
+  uncookable: Trouble[];
+  /** Milliseconds for each recipe and kitchen: the first time it is re-authored, and again. */
+  first: number[];
+  again: number[];
+}
+
+/** Versions are judged as they stand; an author's own amounts with the usual tolerance. */
+const exactly = new Exact('0.001');
+const asAuthored = new Exact('0.05');
+
+/** Every fully read recipe of the collection, to all other kitchens, in three ways. */
+export function runBenchmark(): Benchmark {
+  const larder = builtInLarder();
+  const reading = corpusRecipes(larder);
+  const bench: Benchmark = {
+    reading,
+    ways: { lineByLine: emptyTally(), converted: emptyTally(), reauthored: emptyTally() },
+    batchFactors: [],
+    infeasible: [],
+    notSold: [],
+    uncookable: [],
+    first: [],
+    again: [],
+  };
+  const setting: Setting = { foods: larder.foods, kitchens: larder.kitchens, tolerance: exactly };
+  // A machine that has just started is no measure of the work.
+  for (const { recipe } of reading.recipes.slice(0, 40)) reauthor(recipe, recipe.kitchen === 'uk' ? 'au' : 'uk', setting);
+  for (const each of reading.recipes) {
+    for (const kitchen of larder.kitchens.keys()) if (kitchen !== each.recipe.kitchen) one(each, kitchen, setting, bench);
+  }
+  return bench;
+}
+
+function one({ file, recipe }: CorpusRecipe, kitchenId: string, setting: Setting, bench: Benchmark): void {
+  const kitchen = setting.kitchens.get(kitchenId);
+  if (kitchen === undefined) throw new Error(`no kitchen ${kitchenId}`);
+  const native = versionFor(recipe, recipe.kitchen, setting);
+  const { ways } = bench;
+  const plain = lineByLine(recipe, kitchen, { ...setting, tolerance: asAuthored });
+  count(ways.lineByLine, { version: plain, native, ratios: ratiosAsRead(recipe, plain, setting) });
+  const converted = versionFor(recipe, kitchenId, setting);
+  count(ways.converted, { version: converted, native, ratios: ratiosAsRead(recipe, converted, setting) });
+  const result = timed(() => reauthor(recipe, kitchenId, setting), bench.first);
+  timed(() => reauthor(recipe, kitchenId, setting), bench.again);
+  if (isRefusal(result)) throw new Error(`${file} for ${kitchenId}: ${result.kind}`);
+  note(file, kitchenId, result, bench);
+  count(ways.reauthored, { version: result.version, native, ratios: result.ratios });
+}
+
+function timed<T>(work: () => T, into: number[]): T {
+  const start = performance.now();
+  const result = work();
+  into.push(performance.now() - start);
+  return result;
+}
+
+/** The guarded ratios of a version as a reader reads it: its words are read again. */
+function ratiosAsRead(recipe: Recipe, version: Version, setting: Setting): RatioReport[] {
+  return version.parts.flatMap(({ part, lines, ingredients }) => {
+    const read: Ingredients = {
+      ...ingredients,
+      kitchen: version.kitchen.id,
+      lines: lines.map(({ line, food, edits, stated }) => {
+        const text = applyEdits(line.text, edits);
+        return stated === null ? line : { ...line, food, text, reading: readLine(text, { kitchen: version.kitchen.units }) };
+      }),
+    };
+    return ratiosOfVersion(part, read, { recipe, setting }).map((ratio) => ({
+      name: ratio.name,
+      part: part.native.label,
+      native: ratio.native,
+      version: ratio.version,
+      limit: ratio.limit,
+    }));
+  });
+}
+
+function note(file: string, kitchen: string, { version, infeasible }: Reauthored, bench: Benchmark): void {
+  const lines = version.parts.flatMap((part) => part.lines);
+  for (const line of lines.filter(isNotSold)) bench.notSold.push({ file, kitchen, words: line.food?.id ?? '' });
+  if (infeasible !== null) {
+    const because = infeasible.because.map((each) =>
+      each.kind === 'ratio'
+        ? `${each.name} ${(100 * each.drift).toFixed(1)} % (limit ${(100 * each.limit).toFixed(1)} %)`
+        : `no amount for “${each.line.text}” (${each.line.food?.id ?? 'unknown'}): needs ${each.need.toFixed(1)}, nearest ${each.pack?.toFixed(1) ?? 'none'}`,
+    );
+    bench.infeasible.push({ file, kitchen, words: because.join('; ') });
+    return;
+  }
+  bench.batchFactors.push(version.batchFactor.toNumber());
+  for (const line of lines) {
+    if (isCookable(line) || isNotSold(line)) continue;
+    const rules = line.problems.map(({ problem }) => ('reason' in problem ? `${problem.rule}: ${problem.reason}` : problem.rule));
+    const words = `${line.line.text} → ${applyEdits(line.line.text, line.edits)} [${rules.join(', ')}] ${line.food?.id ?? ''}`;
+    bench.uncookable.push({ file, kitchen, words });
+  }
+}

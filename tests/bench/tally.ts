@@ -1,0 +1,121 @@
+import {
+  buy,
+  counterStepGrams,
+  type Exact,
+  isUseWhole,
+  type Kitchen,
+  type RatioReport,
+  soldIn,
+  type Version,
+  type VersionLine,
+} from '@retare/core';
+
+/** What one way of making versions comes to, over many recipes and kitchens. */
+export interface Tally {
+  versions: number;
+  /** Lines that state an amount of a food that is sold there or has a stand-in. */
+  lines: number;
+  goodLines: number;
+  wholeVersions: number;
+  notSold: number;
+  allLines: number;
+  drifts: number[];
+  ratios: number;
+  brokenRatios: number;
+  leftoverGrams: number;
+  leftovers: number[];
+}
+
+/** Nothing counted yet. */
+export function emptyTally(): Tally {
+  return {
+    versions: 0,
+    lines: 0,
+    goodLines: 0,
+    wholeVersions: 0,
+    notSold: 0,
+    allLines: 0,
+    drifts: [],
+    ratios: 0,
+    brokenRatios: 0,
+    leftoverGrams: 0,
+    leftovers: [],
+  };
+}
+
+/** A version with what it is measured against. */
+export interface Measured {
+  version: Version;
+  native: Version;
+  ratios: readonly RatioReport[];
+}
+
+/** Counts one version. */
+export function count(tally: Tally, { version, native, ratios }: Measured): void {
+  tally.versions += 1;
+  const lines = version.parts.flatMap((part) => part.lines);
+  const natives = native.parts.flatMap((part) => part.lines);
+  let [good, notSold, left] = [0, 0, 0];
+  lines.forEach((line, index) => {
+    if (isNotSold(line)) notSold += 1;
+    else if (isCookable(line)) good += 1;
+    const drift = driftOf(line, natives[index], version.batchFactor);
+    if (drift !== null) tally.drifts.push(Math.abs(drift));
+    left += leftoverOf(line, version.kitchen);
+  });
+  tally.allLines += lines.length;
+  tally.lines += lines.length - notSold;
+  tally.notSold += notSold;
+  tally.goodLines += good;
+  if (good === lines.length) tally.wholeVersions += 1;
+  tally.leftoverGrams += left;
+  tally.leftovers.push(left);
+  tally.ratios += ratios.length;
+  tally.brokenRatios += ratios.filter(isBroken).length;
+}
+
+/** Whether nothing stands in the way of measuring and buying a line. */
+export function isCookable({ problems }: VersionLine): boolean {
+  return problems.every(({ problem }) => problem.rule !== 'unmeasurable' && problem.rule !== 'unbuyable');
+}
+
+/** Whether a line's food is not sold there and nothing takes its place. */
+export function isNotSold({ problems }: VersionLine): boolean {
+  return problems.some(({ problem }) => problem.rule === 'unbuyable' && problem.reason === 'not-sold');
+}
+
+/** Whether a ratio is outside its limit. */
+export function isBroken({ native, version, limit }: RatioReport): boolean {
+  return Math.abs(version / native - 1) > limit + 1e-6;
+}
+
+function driftOf(line: VersionLine, native: VersionLine | undefined, batch: Exact): number | null {
+  if (line.drift !== null) return line.drift.toNumber();
+  if (native === undefined || line.food !== native.food) return null;
+  const [chosen, asked] = [
+    line.chosen.grams ?? line.chosen.millilitres,
+    native.chosen.grams ?? native.chosen.millilitres,
+  ];
+  if (chosen === null || asked === null || asked.isZero()) return null;
+  return chosen.dividedBy(asked.times(batch)).minus(1).toNumber();
+}
+
+/**
+ * What a cook would have over of the packs for a line: of food that keeps in no cupboard, and of opened packs of a use-whole food. Packs
+ * are bought whether or not the amount is one that the shop would recognise.
+ */
+function leftoverOf({ food, chosen, stated }: VersionLine, kitchen: Kitchen): number {
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (food === null || sold === null || !sold.sold || sold.tap || chosen.grams === null || chosen.grams.isZero())
+    return 0;
+  if (sold.singly && stated?.statements[0]?.[0]?.unit === 'count') return 0;
+  const spoils = food.keeps.where === 'fridge' && food.keeps.days !== null;
+  if (!spoils && !isUseWhole(sold)) return 0;
+  return buy(chosen.grams, sold, counterStepGrams(kitchen))?.leftoverGrams.toNumber() ?? 0;
+}
+
+/** A percentile of values, 0 to 1; the median at 0.5. */
+export function percentile(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
+}
