@@ -3,6 +3,7 @@ import {
   type Exact,
   Exact as ExactNumber,
   type FoundMention,
+  type Kitchen,
   type Line,
   type LineReading,
   type Mention,
@@ -64,7 +65,7 @@ export function readReport(text: string, path: string, larder: Larder, settings:
   const tree = parsePost(file);
   const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
   return reading === null || reading.recipe.parts.length === 0
-    ? plainReport(tree, text, path, larder)
+    ? plainReport(tree, text, path, larder, settings)
     : annotatedReport(reading, path);
 }
 
@@ -92,12 +93,13 @@ function annotatedReport(reading: RecipeReading, file: string): ReadReport {
   };
 }
 
-function plainReport(tree: Root, text: string, file: string, larder: Larder): ReadReport {
-  const post = readPlainPost(tree, text, larder, null);
+function plainReport(tree: Root, text: string, file: string, larder: Larder, settings: Settings): ReadReport {
+  const post = readPlainPost(tree, text, larder, servedBy(larder, settings));
+  const own = larder.kitchens.get(post.guess.kitchen);
   const taken = new Set(post.lines.map(({ line }) => line));
   const mentions = bodyLines(tree, text)
     .filter(({ line }) => !taken.has(line))
-    .flatMap(({ line, words }) => readMentions(words).map((mention) => ({ line, ...foundValue(mention) })));
+    .flatMap(({ line, words }) => readMentions(words).map((mention) => ({ line, ...foundValue(mention, own) })));
   const lines = post.lines.map(({ read, line, part }) => lineOf(read, line, part));
   return {
     file,
@@ -178,8 +180,20 @@ function mentionValues(mention: Mention): Value[] {
   }
 }
 
-function foundValue({ kind, low, high, unit }: FoundMention): Value {
-  return { kind, low: decimal(low), high: orNull(high), unit };
+/** Degrees without a letter are those of the kitchen's own oven. */
+function foundValue({ kind, low, high, unit, impliedUnit }: FoundMention, kitchen: Kitchen | undefined): Value {
+  const meant = impliedUnit && (unit === 'C' || unit === 'F') ? (kitchen?.oven.unit ?? unit) : unit;
+  return { kind, low: decimal(low), high: orNull(high), unit: meant };
+}
+
+/** The kitchens that a site serves: a guess is one of them. */
+function servedBy({ kitchens }: Larder, settings: Settings): ReadonlyMap<string, Kitchen> {
+  return new Map(
+    settings.kitchens.flatMap((id) => {
+      const kitchen = kitchens.get(id);
+      return kitchen === undefined ? [] : [[id, kitchen]];
+    }),
+  );
 }
 
 function inOrder(mentions: readonly ReadMention[]): ReadMention[] {

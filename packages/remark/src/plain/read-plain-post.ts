@@ -16,9 +16,14 @@ export interface PlainPost {
 /**
  * Reads a post that carries no annotations.
  *
- * @param kitchen The kitchen that is known to be its own; guessed where it is null.
+ * @param kitchens Kitchens that it may have been written in: of several the one is guessed.
  */
-export function readPlainPost(tree: Root, source: string, larder: Larder, kitchen: string | null): PlainPost {
+export function readPlainPost(
+  tree: Root,
+  source: string,
+  larder: Larder,
+  kitchens: ReadonlyMap<string, Kitchen>,
+): PlainPost {
   const found = plainLines(tree, source);
   const first = found.map(({ text }) => {
     const reading = readLine(text);
@@ -31,7 +36,7 @@ export function readPlainPost(tree: Root, source: string, larder: Larder, kitche
         impliedUnit || (unit !== 'C' && unit !== 'F') ? [] : [unit],
       ),
     );
-  const guess = kitchen === null ? guessKitchen(first, degrees, larder.kitchens) : { kitchen, confidence: 1 };
+  const guess = guessKitchen(first, degrees, kitchens);
   const own: Kitchen | undefined = larder.kitchens.get(guess.kitchen);
   const lines = found.map((line, index) => {
     const reading = readLine(line.text, own === undefined ? {} : { kitchen: own.units });
