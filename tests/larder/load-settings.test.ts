@@ -47,7 +47,7 @@ describe('loading settings', () => {
 
   test('says of an unknown kitchen that there is none, among those of the site', () => {
     expect(found({ 'retare.yaml': 'larder: larder.yaml\nkitchen: cabbin\n', 'larder.yaml': cabin })).toEqual([
-      'retare.yaml:2:10 There is no kitchen `cabbin`. Use `us`, `ca`, `uk`, `eu`, `au`, `cabin`, or one from your larder file',
+      'retare.yaml:2:10 There is no kitchen `cabbin`. Use `us`, `ca`, `uk`, `eu`, `au`, `nz`, `us-scale`, `cabin`, or one from your larder file',
     ]);
   });
 
@@ -64,7 +64,7 @@ describe('loading settings', () => {
         'larder.yaml': cabin.replace('us', 'usa'),
       }),
     ).toEqual([
-      'larder.yaml:1:31 There is no kitchen `usa`. Use `us`, `ca`, `uk`, `eu`, `au`, or one from your larder file',
+      'larder.yaml:1:31 There is no kitchen `usa`. Use `us`, `ca`, `uk`, `eu`, `au`, `nz`, `us-scale`, or one from your larder file',
     ]);
   });
 

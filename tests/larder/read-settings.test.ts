@@ -58,11 +58,11 @@ const mistakes = [
   },
   {
     text: 'kitchen: gb',
-    says: 'retare.yaml:1:10 There is no kitchen `gb`. Use `us`, `ca`, `uk`, `eu`, `au`, or one from your larder file',
+    says: 'retare.yaml:1:10 There is no kitchen `gb`. Use `us`, `ca`, `uk`, `eu`, `au`, `nz`, `us-scale`, or one from your larder file',
   },
   {
     text: 'kitchens:\n  - us\n  - gb\n',
-    says: 'retare.yaml:3:5 There is no kitchen `gb`. Use `us`, `ca`, `uk`, `eu`, `au`, or one from your larder file',
+    says: 'retare.yaml:3:5 There is no kitchen `gb`. Use `us`, `ca`, `uk`, `eu`, `au`, `nz`, `us-scale`, or one from your larder file',
   },
   {
     text: 'must-hold: [uk]\nkitchens: [us]',

@@ -154,8 +154,8 @@ const mistakes = [
     says: '2:56 `temperature` takes no less than the 75 °C that Food Standards Australia New Zealand gives for poultry, not `166 °F`. Write `75 °C` or more; readers should follow their own food-safety authority',
   },
   {
-    text: 'kitchens: { nz: { extends: nx } }',
-    says: '1:28 There is no kitchen `nx`. Use `us`, `ca`, `uk`, `eu`, `au`, or one from your larder file',
+    text: 'kitchens: { ie: { extends: ix } }',
+    says: '1:28 There is no kitchen `ix`. Use `us`, `ca`, `uk`, `eu`, `au`, `nz`, `us-scale`, or one from your larder file',
   },
   {
     text: 'kitchens: { us: { measures: { pours: [jug], dry: [spoon], source: x } } }',
@@ -212,10 +212,10 @@ describe("bad entries of a site's larder", () => {
   });
 
   test('say once which blocks a new kitchen lacks, and how to borrow them', () => {
-    const messages = found('kitchens: { nz: { name: New Zealand } }');
+    const messages = found('kitchens: { ie: { name: Ireland } }');
     expect(messages).toHaveLength(1);
     expect(messages[0]).toMatch(
-      /^1:13 `nz` is a new kitchen without `adjective`, .*\. Write `extends` with the kitchen that it is like, or add them$/,
+      /^1:13 `ie` is a new kitchen without `adjective`, .*\. Write `extends` with the kitchen that it is like, or add them$/,
     );
   });
 
@@ -224,7 +224,7 @@ describe("bad entries of a site's larder", () => {
   });
 
   test('throw only when handed past their reader', () => {
-    expect(() => extendLarder(builtInLarder(), { kitchens: { nz: { extends: 'nx' } } })).toThrow(RangeError);
+    expect(() => extendLarder(builtInLarder(), { kitchens: { ie: { extends: 'ix' } } })).toThrow(RangeError);
   });
 });
 

@@ -1,10 +1,10 @@
-/** A value's source in the USDA table: `USDA SR26 16073, cup`. */
+/** A value's source in the USDA table: `USDA SR26 16073, cup`, or that of a like food, `as cheddar: USDA SR26 01009, cup, diced`. */
 export interface UsdaSource {
   ndb: string;
   measure: string;
 }
 
-const usda = /^USDA SR26 (\d{5}), (.+)$/;
+const usda = /^(?:as [^:]+: )?USDA SR26 (\d{5}), (.+)$/;
 
 /** Reads a source that names one row of the USDA table; null if it names none. */
 export function usdaSource(source: string): UsdaSource | null {

@@ -1,10 +1,11 @@
-// Puts foods/*.yaml and kitchens/*.yaml together as dist/larder.json. Runs after `tsc --build`.
+// Puts foods/*.yaml and kitchens/*.yaml together as dist/larder.json, and writes the JSON Schemas. Runs after `tsc --build`.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { compileLarder } from '../dist/compile/compile-larder.js';
 import { compiledText } from '../dist/compile/compiled-text.js';
 import { problemLine } from '../dist/read/problem.js';
+import { jsonSchemas } from '../dist/schema/json-schemas.js';
 
 const root = new URL('../', import.meta.url);
 
@@ -24,5 +25,8 @@ if (problems.length > 0) {
   process.exitCode = 1;
 } else {
   writeFileSync(new URL('dist/larder.json', root), compiledText(data));
+  for (const [name, schema] of Object.entries(jsonSchemas())) {
+    writeFileSync(new URL(`dist/${name}`, root), `${JSON.stringify(schema, null, 2)}\n`);
+  }
   console.log(`larder.json: ${Object.keys(data.foods).length} foods, ${Object.keys(data.kitchens).length} kitchens`);
 }

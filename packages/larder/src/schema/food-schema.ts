@@ -27,6 +27,8 @@ const density = z.strictObject({
   grams: aboveZero,
   per: z.enum(['ml', ...kitchenVolumeUnits]),
   source,
+  // Why another table has another figure.
+  note: text.optional(),
 });
 
 const piece = z.strictObject({
@@ -68,16 +70,21 @@ const sold = z.strictObject({
 /** One food of a food file. */
 export const foodSchema = z.strictObject({
   id: identifier,
-  names: z.record(identifier, z.array(foodName).min(1, { error: 'takes at least one name' })),
-  role: z.enum(roles),
-  pours: z.boolean().optional(),
-  densities: z.array(density).optional(),
-  pieces: z.array(piece).optional(),
-  keeps,
-  core: z.enum(safeClasses).optional(),
-  allergens: z.array(z.enum(allergens)).optional(),
-  contains: z.array(share.extend({ source: source.optional() })).optional(),
-  sold: z.record(identifier, sold),
+  names: z
+    .record(identifier, z.array(foodName).min(1, { error: 'takes at least one name' }))
+    .describe('Names by kitchen, `any` for those understood everywhere: `one/many`. The first is the one shown.'),
+  role: z.enum(roles).describe('What the food does in a dish: guarded ratios are drawn between roles.'),
+  pours: z.boolean().optional().describe('Whether it is measured like a liquid.'),
+  densities: z.array(density).optional().describe('Weights of a US measure or a millilitre, by form.'),
+  pieces: z.array(piece).optional().describe('Edible weight of one, by size.'),
+  keeps: keeps.describe('How it keeps once opened, and the least remainder worth keeping, in grams.'),
+  core: z.enum(safeClasses).optional().describe('Its class of core temperature, if it must be cooked through.'),
+  allergens: z.array(z.enum(allergens)).optional().describe('Allergens of Regulation (EU) No 1169/2011, annex II.'),
+  contains: z
+    .array(share.extend({ source: source.optional() }))
+    .optional()
+    .describe('Foods that it is composed of, as shares of its mass.'),
+  sold: z.record(identifier, sold).describe('How shops sell it, by kitchen; `any` where a kitchen says nothing else.'),
 });
 
 /** A food file: a list of foods. */
