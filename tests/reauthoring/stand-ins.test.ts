@@ -1,0 +1,115 @@
+import { Exact } from '@retare/core';
+import { describe, expect, test } from 'vitest';
+import { converted, rulesOf, textOf, versionOf } from './recipe-of.js';
+import { foodOf, larderOf, soldAs } from './sample-food.js';
+
+describe('a food that is not sold', () => {
+  // Stand-ins of the larder: common practice, no source. Densities: USDA SR26 01049, 01077 and 01053; GNU Units 3.15.
+  test.for([
+    {
+      line: '½ cup half-and-half',
+      to: 'uk',
+      becomes: '90 ml whole milk and 1½ tbsp double cream',
+      by: '121 g: 96.8 g of milk are 93.9 ml, 24.2 g of cream 24.1 ml',
+    },
+    {
+      line: '1½ tsp kosher salt',
+      to: 'uk',
+      becomes: '¾ tsp fine sea salt',
+      by: '4.2 g of the lighter grain, 6 g a teaspoon',
+    },
+    {
+      line: '1½ tsp (7.2 g) kosher salt',
+      to: 'uk',
+      becomes: '7 g fine sea salt',
+      by: 'the author’s 7.2 g; 1¼ tsp would be 7.6',
+    },
+    {
+      line: '½ cup half-and-half, warmed',
+      to: 'uk',
+      becomes: '90 ml whole milk and 1½ tbsp double cream, warmed',
+      by: 'words are kept',
+    },
+    { line: '½ cup half-and-half', to: 'ca', becomes: '120 ml half-and-half', by: 'it is sold there' },
+  ])('$line reads $becomes in $to: $by', ({ line, to, becomes }) => {
+    expect(textOf(converted(line, 'us', to))).toBe(becomes);
+  });
+
+  test('says what it stands in for, and where', () => {
+    expect(converted('½ cup half-and-half', 'us', 'uk').notes).toEqual([
+      { kind: 'stand-in', food: 'half-and-half', kitchen: 'United Kingdom', allergens: [] },
+    ]);
+  });
+
+  test('weighs what all foods of its stand-in weigh together', () => {
+    const { chosen } = converted('½ cup half-and-half', 'us', 'uk');
+    // 90 ml of milk (244 g a US cup) and 22.5 ml of cream (238 g).
+    expect(chosen.millilitres?.toDecimalPlaces(6).toString()).toBe('112.5');
+    expect(chosen.grams?.toDecimalPlaces(1).toString()).toBe('115.5');
+  });
+});
+
+describe('a stand-in made up for a test', () => {
+  const standIns = [
+    {
+      parts: [
+        { food: 'glop', share: new Exact('0.5') },
+        { food: 'glub', share: new Exact('0.5') },
+      ],
+      source: 'made up',
+    },
+  ];
+  const gone = soldAs([], { sold: false, standIns });
+  const gloop = foodOf({ us: soldAs([]), any: gone }, { allergens: ['milk'] });
+  const tins = soldAs([{ size: 100 }]);
+  const larder = (glop: readonly string[], glub: readonly string[]) =>
+    larderOf(
+      gloop,
+      foodOf({ any: tins }, { id: 'glop', allergens: glop }),
+      foodOf({ any: tins }, { id: 'glub', allergens: glub }),
+    );
+  const allergensOf = (...each: [readonly string[], readonly string[]]): string[] =>
+    converted('8 oz gloop', 'us', 'uk', larder(...each)).notes.flatMap((note) =>
+      note.kind === 'stand-in' ? note.allergens : [],
+    );
+
+  test.for<[string, string[], string[], string[]]>([
+    ['of either food', ['nuts'], ['fish'], ['nuts', 'fish']],
+    ['once where both have it', ['nuts'], ['nuts'], ['nuts']],
+    ['not where the food itself has it', ['milk'], [], []],
+    ['none where there is none', [], [], []],
+  ])('names an allergen that it adds: %s', ([, glop, glub, added]) => {
+    expect(allergensOf(glop, glub)).toEqual(added);
+  });
+
+  test('takes each share by weight', () => {
+    // 8 oz are 226.8 g, half of it 113.4: 115 g on a scale of 5 g steps.
+    expect(textOf(converted('8 oz gloop', 'us', 'uk', larder([], [])))).toBe('115 g glop and 115 g glub');
+  });
+
+  test('keeps both ends of a range', () => {
+    expect(textOf(converted('8–16 oz gloop', 'us', 'uk', larder([], [])))).toBe('115–225 g glop and 115–225 g glub');
+  });
+
+  test('is not there where one of its foods is unknown: then the food is a finding', () => {
+    const line = converted('8 oz gloop', 'us', 'uk', larderOf(gloop, foodOf({ any: tins }, { id: 'glop' })));
+    expect([rulesOf(line), textOf(line)]).toEqual([['unbuyable not-sold'], '225 g gloop']);
+  });
+
+  test('is not put for a line without an amount, which is a finding', () => {
+    expect(rulesOf(converted('gloop, to serve', 'us', 'uk', larder([], [])))).toEqual(['unbuyable not-sold']);
+  });
+
+  test('is not put into what the author wrote for that kitchen', () => {
+    const post = { kitchen: 'us', lines: ['8 oz gloop'], versions: [{ kitchen: 'uk', lines: ['225 g gloop'] }] };
+    const [line] = versionOf(post, 'uk', larder([], [])).parts[0]?.lines ?? [];
+    expect([line && textOf(line), line && rulesOf(line)]).toEqual(['225 g gloop', ['unbuyable not-sold']]);
+  });
+
+  test('never takes the place of a cure', () => {
+    const cure = foodOf({ us: soldAs([]), any: gone }, { role: 'cure' });
+    expect(textOf(converted('2 oz gloop', 'us', 'uk', larderOf(cure, foodOf({ any: tins }, { id: 'glop' }))))).toBe(
+      '2 oz gloop',
+    );
+  });
+});
