@@ -45,6 +45,7 @@ describe('what is no ingredient', () => {
     'A slow cooker',
     'Wooden skewers',
     '9x13 baking dish',
+    'Add the cream; cook for 5 minutes',
   ])('is “%s”', (line) => {
     expect(readLine(line)).toMatchObject({ kind: 'not-an-ingredient', amounts: [], amountSpans: [], food: null });
   });
@@ -111,6 +112,8 @@ describe('the words around an amount', () => {
     ['butter or ghee', 'butter'],
     ['1 cup milk or cream', 'milk'],
     ['salt and pepper', 'salt and pepper'],
+    ['salt and freshly ground pepper', 'salt and freshly ground pepper'],
+    ['white or yellow corn kernels', 'white or yellow corn kernels'],
     ['1 tsp each: cumin, coriander, and salt', 'cumin, coriander, and salt'],
     ['[tomato sauce](/tomato-sauce), warmed', 'tomato sauce'],
     ['**1 kg** of _black_ beans, rinsed', 'black beans'],

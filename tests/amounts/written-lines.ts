@@ -102,10 +102,11 @@ export const writtenLines: Readonly<Record<string, readonly WrittenLine[]>> = {
     { line: 'Lemon juice from half a lemon', amounts: ['0.5 count'], food: 'lemon' },
     { line: 'The zest and juice of 1 orange', amounts: ['1 count'], food: 'orange' },
   ],
-  'one letter for a unit': [
+  'one letter for a unit, or one letter amiss': [
     { line: '2 T butter', amounts: ['2 tbsp'], food: 'butter' },
     { line: '2 t salt', amounts: ['2 tsp'], food: 'salt' },
     { line: '1/2 C water', amounts: ['0.5 cup'], food: 'water' },
+    { line: '1 tablepoon salt', amounts: ['1 tbsp'], food: 'salt' },
     { line: '2 1/2 c. stock', amounts: ['2.5 cup'], food: 'stock' },
   ],
 };

@@ -52,7 +52,8 @@ export function findLaterAmount(tokens: Tokens, food: FoodPhrase | null, context
     if (amount === null) continue;
     const doubt = slot === 'sentence' ? null : doubtAbout(tokens, start, amount);
     if (doubt !== null && !blockers.has(lower)) return doubt;
-    if (doubt === null && isAccepted(tokens, amount, { slot, foods })) return named(tokens, food, amount, context);
+    if (doubt === null && isAccepted(tokens, amount, { slot, foods }) && isPlaced(tokens, amount, at, food))
+      return named(tokens, food, amount, context);
   }
   return null;
 }
@@ -102,9 +103,6 @@ const examples: readonly (readonly string[])[] = [
   ['eg'],
   ['i', '.', 'e', '.'],
   ['i', '.', 'e'],
-  ['use'],
-  ['i', 'use'],
-  ['i', 'used'],
   ['from'],
   ['you', 'need'],
   ['this', 'is'],
@@ -165,6 +163,14 @@ function isAccepted(
   return (same.named || sizeWords.has(behind.lower)) && closes
     ? true
     : behind.lower === 'per' || eachWords.has(behind.lower);
+}
+
+/** A length is the food's only right behind its name: further on it is how thick or how long to cut it. */
+function isPlaced(tokens: Tokens, amount: LineAmount, at: number, food: FoodPhrase | null): boolean {
+  if (!isLengthUnit(amount.unit)) return true;
+  let next = food?.next ?? at;
+  while ((tokens.partner[next] ?? -1) > next && next < at) next = (tokens.partner[next] ?? next) + 1;
+  return at <= next;
 }
 
 function isUnitAccepted(tokens: Tokens, amount: LineAmount): boolean {

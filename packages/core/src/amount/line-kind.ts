@@ -1,4 +1,4 @@
-import { imperatives, kit, objects, sentimentWords } from './line-words.js';
+import { imperatives, kit, objects, sentimentWords, stepMarkers, stepOpeners } from './line-words.js';
 import type { Tokens } from './token.js';
 
 /**
@@ -26,11 +26,16 @@ function isLabel(tokens: Tokens, from: number): boolean {
   return tokens.word(from) === 'the' && tokens.word(from + 1) === 'following';
 }
 
-/** A verb of the kitchen followed by what it is done to: `Cut the pork`, `Line a pan`; but `Squeeze of lime`, `Chop suey`. */
+/** A verb of the kitchen with what is done to it: `Cut the pork`, `Line a pan`; but `Squeeze of lime`, `Roast beef`, `Add-ins`. */
 function isStep(tokens: Tokens, from: number): boolean {
-  if (!imperatives.has(tokens.word(from))) return false;
-  if (objects.has(tokens.word(from + 1))) return true;
-  return tokens.word(from) === 'have' || tokens.word(from) === 'don' || tokens.word(from) === "don't";
+  const first = tokens.word(from);
+  const behind = tokens.at(from + 1);
+  if (stepOpeners.has(first)) return behind.lower !== 'of' && behind.lower !== '-';
+  if (!imperatives.has(first)) return false;
+  if (objects.has(behind.lower)) return true;
+  const sight = 14;
+  const words = tokens.list.slice(from + 1, from + sight);
+  return behind.kind === 'word' && behind.lower !== 'of' && words.some(({ lower }) => stepMarkers.has(lower));
 }
 
 /** Food that is called after a tool: `tea bags`. */

@@ -41,7 +41,7 @@ export const leadingPreparation = list(`
   my our the a an of additional extra more other some any any-kind preferably optional optionally heaped heaping
   rounded level scant generous unbleached reconstituted prepared reserved leftover liquified liquefied crumbling slivered concentrated
   cleaned picked stemmed hulled shelled deveined butterflied scrubbed sour-tasting
-  medium-size bite-sized taco size thick thin thick-cut thinly-sliced thinly-cut plump healthy full standard regular about quarter
+  medium-size bite-sized basic simple easy size thick thin thick-cut thinly-sliced thinly-cut plump healthy full standard regular about quarter
   quartering low-salt non-uht unflavored unsweetened unflavoured unseasoned dry crisp crispy tough desired needed each
 `);
 
@@ -138,6 +138,24 @@ export const imperatives = list(`
   transfer trim try turn use wait warm wash whisk wipe wrap
 `);
 
+/** First words that no food's name has: verbs of a step, and words that begin a sentence. */
+export const stepOpeners = list(`
+  add heat whisk preheat pour stir combine transfer remove wait saute sauté sautee place put bring make repeat drape massage throw pull ask
+  refrigerate refridgerate once when if after while before note tip protip do don't discard flip knead simmer deglaze assemble enjoy enojoy
+`);
+
+/** Words further on that show a first verb to be an order: `Chop vegetables into pieces`. */
+export const stepMarkers = list(
+  'into until together aside minutes minute hours skillet saucepan oven bowl heat mixture ingredients contents',
+);
+
+/** Words that stand for no food, so that they need the noun of the other side: `white or yellow corn`. */
+export const plainAdjectives = list(`
+  white yellow red green black brown dark light golden purple pink sweet sour spicy mild hot smoked unsmoked dried fresh frozen canned salted unsalted ground
+  whole plain natural skimmed skim low-sodium low-fat reduced-fat full-fat all-purpose self-rising self-raising granulated powdered large small medium long
+  short thin thick flat curly unbleached bleached raw cooked organic crunchy smooth creamy boneless skinless lean
+`);
+
 /** Words that show an imperative to be one: `Cut the pork`, `Fill a pan`, `Have good ventilation.` */
 export const objects = list(
   'the a an it them this that these those your in into with until all everything up down on each some off out to for over good',
@@ -149,7 +167,7 @@ export const kit = list(`
   grinder scale scales bowl bowls whisk spatula knife knives board cheesecloth colander sieve strainer oven grill smoker rack cutter cutters
   marble marbles muslin airlock jar jars bottle bottles bag bags funnel tongs griddle steamer grater peeler mandoline
   ramekin ramekins mold mould molds moulds lid lids container containers fryer dehydrator stockpot saucepan
-  dish dishes towel towels gloves recipient brush
+  scissors dish dishes towel towels gloves recipient brush
 `);
 
 /** Kit only with another word before it, since alone it is food or unclear. */

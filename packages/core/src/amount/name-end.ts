@@ -1,4 +1,4 @@
-import { leadingPreparation, modifiers, modifiersOf, nameEnders, sharedHeads } from './line-words.js';
+import { leadingPreparation, modifiers, modifiersOf, nameEnders, plainAdjectives, sharedHeads } from './line-words.js';
 import { isInnerHyphen, passHyphened } from './preparation.js';
 import type { Tokens } from './token.js';
 
@@ -11,7 +11,9 @@ const notParticiples = new Set([
 export function endsName(tokens: Tokens, at: number): boolean {
   const { lower } = tokens.at(at);
   if (isInnerHyphen(tokens, at + 1)) return false;
-  if (nameEnders.has(lower)) return true;
+  // `salt and freshly ground pepper` names two foods.
+  if (nameEnders.has(lower))
+    return !(lower.endsWith('ly') && tokens.word(at - 1) === 'and' && tokens.at(at + 1).kind === 'word');
   const participle = lower.length > 4 && lower.endsWith('ed') && !notParticiples.has(lower);
   if (!participle) return false;
   const behind = tokens.at(at + 1);
@@ -24,6 +26,7 @@ export function joinsNames(tokens: Tokens, at: number, found: readonly number[])
   if (before === undefined) return false;
   const names = namesFrom(tokens, at + 1);
   const head = names.at(-1) ?? '';
+  if (plainAdjectives.has(tokens.word(before)) && names.length > 1) return true;
   if (modifies(tokens.word(before), head) && names.length > 1 && sharedHeads.has(head)) return true;
   if (tokens.at(at).lower !== '/') return false;
   // `peanuts/sesame` and `Kalamon/Kalamata olives` are one name to their writer, `Milk/Sweet Cream` two.

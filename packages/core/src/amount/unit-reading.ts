@@ -1,3 +1,4 @@
+import { isOneSlipFrom } from './misspelling.js';
 import { isDash } from './number.js';
 import type { Tokens } from './token.js';
 import type { UnitId } from './unit.js';
@@ -138,6 +139,16 @@ function closesQuotation(tokens: Tokens, at: number): boolean {
   return false;
 }
 
+/** Long words that no other word is one slip away from. */
+const slippery = ['tablespoon', 'tablespoons', 'teaspoon', 'teaspoons'];
+
+/** `tablepoon` and `teapsoon` can only mean one thing. */
+function misspelt(word: string): Omit<ReadUnit, 'next'> | undefined {
+  if (!word.startsWith('t') || word.length < 7 || word.length > 12) return undefined;
+  const meant = slippery.find((known) => isOneSlipFrom(word, known));
+  return meant === undefined ? undefined : words.get(meant);
+}
+
 function readWord(tokens: Tokens, at: number, afterNumber: boolean): ReadUnit | null {
   const token = tokens.at(at);
   if (token.kind !== 'word') return null;
@@ -146,7 +157,7 @@ function readWord(tokens: Tokens, at: number, afterNumber: boolean): ReadUnit | 
     return { unit: exact, spelling: 'short', container: '', loose: '', next: passStop(tokens, at + 1, 'short') };
   }
   if (token.lower === 'in' && afterNumber) return readIn(tokens, at);
-  const word = words.get(token.lower);
+  const word = words.get(token.lower) ?? misspelt(token.lower);
   if (word === undefined || (word.spelling === 'short' && !afterNumber)) return null;
   return { ...word, next: passStop(tokens, at + 1, word.spelling) };
 }
