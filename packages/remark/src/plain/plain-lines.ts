@@ -28,9 +28,19 @@ interface Block {
  */
 export function plainLines(tree: Root, source: string): PlainLine[] {
   const blocks = blocksOf(tree, source.split(/\r?\n/));
-  const named = blocks.filter(({ section }) => section === 'ingredients');
+  const named = blocks.filter((block) => block.section === 'ingredients' && isBelieved(block));
   const chosen = named.length > 0 ? [...named, ...besideNamed(blocks, named)] : blocks.filter(isLikely);
   return chosen.flatMap(({ lines }) => lines).sort((a, b) => a.line - b.line);
+}
+
+/** Steps that follow the list without a heading of their own are none of it, and neither is prose. */
+function isBelieved(block: Block): boolean {
+  const shape = shapeOf(textsOf(block));
+  return block.isList ? shape.steps <= 0.6 || shape.amounts >= 0.3 : shape.steps === 0 && isShort(block);
+}
+
+function isShort(block: Block): boolean {
+  return textsOf(block).every((text) => text.split(/\s+/).length <= mostWords);
 }
 
 /** Where one list is named, others before the method are believed by their shape, and later ones only if most state amounts. */

@@ -27,13 +27,15 @@ export function shapeOf(lines: readonly string[]): Shape {
   };
 }
 
+/** A remark in brackets makes no sentence of a food. */
 function isSentence(line: string): boolean {
-  const words = line.trim().split(/\s+/).length;
-  return words >= longStep || (words >= 6 && /[.!]\s*$/.test(line));
+  const bare = line.replace(/\([^()]*\)?/g, '').trim();
+  const words = bare.split(/\s+/).length;
+  return words >= longStep || (words >= 6 && /[.!]$/.test(bare));
 }
 
 /** A list that nobody has named: foods with amounts, or short names of foods. */
 export function looksLikeIngredients({ amounts, steps, items }: Shape): boolean {
-  if (items === 0 || steps > 0.34) return false;
+  if (items === 0 || steps > 0.5) return false;
   return amounts >= 0.3 || (steps === 0 && items >= 2);
 }
