@@ -1,8 +1,8 @@
-import type { Mention } from '@retare/core';
+import type { FoundMention } from '@retare/core';
 import type { MentionLabel } from './corpus.ts';
 
 /** A value of at most four places, and what it is. Where no letter was written, the unit is the kitchen's and is not compared. */
-export function mentionText(mention: Pick<Mention, 'kind' | 'impliedUnit' | 'low' | 'high' | 'unit'>): string {
+export function mentionText(mention: Pick<FoundMention, 'kind' | 'impliedUnit' | 'low' | 'high' | 'unit'>): string {
   const { kind, low, high, unit, impliedUnit } = mention;
   const upper = high === null ? null : high.toDecimalPlaces(4).toFixed();
   return JSON.stringify([kind, low.toDecimalPlaces(4).toFixed(), upper, impliedUnit ? 'implied' : unit]);
@@ -21,7 +21,7 @@ export interface MentionScore {
 }
 
 /** Compares what was read in a line with its labels. */
-export function scoreMentions(read: readonly Mention[], labels: readonly MentionLabel[]): MentionScore {
+export function scoreMentions(read: readonly FoundMention[], labels: readonly MentionLabel[]): MentionScore {
   const left = read.map(mentionText);
   const missed: string[] = [];
   for (const label of labels.map(labelText)) {
