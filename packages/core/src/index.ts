@@ -42,7 +42,22 @@ export {
 export { baseArea, type PanChoice, panFor } from './kitchen/pan.js';
 export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/safe.js';
 export { temperatureFor } from './kitchen/temperature.js';
+export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/authored-ratios.js';
+export type { Infeasible, Obstacle } from './reauthor/infeasible.js';
+export { matchLines } from './reauthor/match-lines.js';
+export {
+  isRefusal,
+  type PanReport,
+  type RatioReport,
+  type Reauthored,
+  type ReauthorOptions,
+  type Refusal,
+  reauthor,
+} from './reauthor/reauthor.js';
+export { defaultWeights, type RatioLimits, type Weights } from './reauthor/weights.js';
+export { codesIn, codesOfLines, codesOfMethod, isLineCode, lineCode, mentionCode } from './recipe/line-code.js';
 export type * from './recipe/recipe.js';
+export { type Moved, movedSince } from './recipe/stale.js';
 export { type Setting, versionFor } from './version/build-version.js';
 export { type Conversion, convertAmount } from './version/convert-amount.js';
 export { applyEdits, sorted } from './version/edit.js';
@@ -50,14 +65,3 @@ export type * from './version/problem.js';
 export { listed } from './version/shares.js';
 export { densitiesStatedIn } from './version/stated-densities.js';
 export type * from './version/version.js';
-export { type Infeasible, type Obstacle } from './reauthor/infeasible.js';
-export {
-  isRefusal,
-  type PanReport,
-  type RatioReport,
-  type Reauthored,
-  type ReauthorOptions,
-  reauthor,
-  type Refusal,
-} from './reauthor/reauthor.js';
-export { defaultWeights, type RatioLimits, type Weights } from './reauthor/weights.js';

@@ -1,3 +1,5 @@
+export { isMerged } from './draft/draft-ingredients.js';
+export { type Draft, draftsOf } from './draft/drafts-of.js';
 export { larderOf } from './larder-of.js';
 export { massWords } from './page/mass-words.js';
 export { readerStyle } from './page/reader-style.js';

@@ -1,0 +1,195 @@
+import type { Stated } from '../amount/stated.js';
+import { Exact } from '../exact.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Ingredients, Line, Part, Recipe } from '../recipe/recipe.js';
+import type { Setting } from '../version/build-version.js';
+import { land, stateMeasure } from '../version/land.js';
+import { densitiesStatedIn } from '../version/stated-densities.js';
+import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../version/weigh-line.js';
+import { type GuardedRatio, limitAt, type Mass, type Side } from './constraint.js';
+import { contentsOf } from './contents.js';
+import type { Demand } from './demand.js';
+import { matchLines } from './match-lines.js';
+import { planPart } from './part-plan.js';
+import { defaultWeights, type Weights } from './weights.js';
+
+/** A guarded ratio of a part, native and as an author wrote it for another kitchen. */
+export interface AuthoredRatio {
+  /** `salt : whole`, `water : flour` */
+  name: string;
+  native: number;
+  version: number;
+  /** Version over native, less one; −1 where the version leaves the food out. */
+  drift: number;
+  /** Largest drift, as a fraction. */
+  limit: number;
+  /** Lines of the version whose amount is above. */
+  lines: Line[];
+  /** Native lines whose amount is above. */
+  nativeLines: Line[];
+  /** What would keep the ratio, where one line can and the kitchen measures it; null otherwise. */
+  instead: Stated | null;
+}
+
+/** What ratios of an author's version are drawn from. */
+export interface AuthoredContext {
+  recipe: Recipe;
+  setting: Setting;
+  weights?: Weights;
+}
+
+/** A line of the version, as what it counts as in a ratio. */
+interface Held extends Mass {
+  line: Line;
+  /** The native line that it is held against. */
+  native: Line | null;
+  weighed: WeighedAmount | null;
+  /** A range by its geometric mean; 0 where they are not known. */
+  grams: number;
+}
+
+/** Both sides of the comparison, pairs left out of which one side cannot be weighed. */
+interface Comparison {
+  demands: Demand[];
+  held: Held[];
+  /** Version's mass over native mass. */
+  batch: number;
+  kitchen: Kitchen;
+  authored: Ingredients;
+}
+
+/**
+ * The guarded ratios of a part in a version that its author wrote. Lines are matched by food, then by what the food does in the dish; a
+ * pair of which one side cannot be weighed is left out of every ratio.
+ *
+ * @param authored One of the part's versions.
+ * @throws {RangeError} If a kitchen is not in the setting.
+ */
+export function ratiosOfVersion(part: Part, authored: Ingredients, context: AuthoredContext): AuthoredRatio[] {
+  const { recipe, setting, weights = defaultWeights } = context;
+  const [native, kitchen] = [kitchenOf(part.native.kitchen, setting), kitchenOf(authored.kitchen, setting)];
+  const densities = densitiesStatedIn(part.native.lines, native.units);
+  const plan = planPart(part, { recipe, native, kitchen, foods: setting.foods, densities, weights });
+  const all = heldLines(part, authored, kitchen, setting);
+  const blind = blindLines(all, plan.demands);
+  const demands = plan.demands.filter(({ lines }) => !lines.some((line) => blind.has(line)));
+  const held = all.filter(({ line }) => !blind.has(line));
+  const batch = massOf(held) / demands.reduce((sum, demand) => sum + gramsOf(demand), 0);
+  const comparison = { demands, held, batch: Number.isFinite(batch) && batch > 0 ? batch : 1, kitchen, authored };
+  return plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
+}
+
+function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
+  const kitchen = kitchens.get(id);
+  if (kitchen === undefined) throw new RangeError(`There is no kitchen \`${id}\` in this setting.`);
+  return kitchen;
+}
+
+function heldLines(part: Part, authored: Ingredients, kitchen: Kitchen, { foods }: Setting): Held[] {
+  const densities = densitiesStatedIn(authored.lines, kitchen.units);
+  const matched = matchLines(part.native.lines, authored.lines);
+  return authored.lines.map((line) => {
+    const { food, reading } = line;
+    const native = matched.get(line) ?? null;
+    const weighed = weighReading(reading, weighingOf(reading, food, kitchen, densities));
+    const contents = food === null ? [] : contentsOf(food, foods);
+    return { line, native, weighed, grams: middleGrams(weighed), lines: [native ?? line], food, contents };
+  });
+}
+
+function middleGrams(weighed: WeighedAmount | null): number {
+  const low = weighed?.low.grams ?? null;
+  const high = weighed?.high?.grams ?? null;
+  if (low === null) return 0;
+  return (high === null ? low : low.times(high).sqrt()).toNumber();
+}
+
+function gramsOf({ base, quantity }: Demand): number {
+  return base === 'g' ? quantity : 0;
+}
+
+/** Of a pair with one weight only nothing can be said. */
+function blindLines(held: readonly Held[], demands: readonly Demand[]): ReadonlySet<Line> {
+  const weighedNative = new Set(demands.filter((demand) => gramsOf(demand) > 0).flatMap(({ lines }) => lines));
+  return new Set(
+    held.flatMap(({ line, native, grams }) =>
+      native !== null && grams > 0 !== weighedNative.has(native) ? [line, native] : [],
+    ),
+  );
+}
+
+function massOf(held: readonly Held[]): number {
+  return held.reduce((sum, { grams }) => sum + grams, 0);
+}
+
+function compared(ratio: GuardedRatio, comparison: Comparison): AuthoredRatio | null {
+  const { demands, held, batch } = comparison;
+  const native = overNative(ratio.above, demands) / overNative(ratio.below, demands);
+  const version = over(ratio.above, held) / over(ratio.below, held);
+  if (!Number.isFinite(native) || native === 0 || !Number.isFinite(version)) return null;
+  const nativeLines = [...new Set(demands.flatMap((demand) => (ratio.above(demand) > 0 ? demand.lines : [])))];
+  if (version === 0 && !isLeftOut(nativeLines, held)) return null;
+  const counted = held.filter((mass) => ratio.above(mass) > 0);
+  const instead =
+    counted.length === 1 && counted[0] !== undefined ? insteadOf(counted[0], native, ratio, comparison) : null;
+  return {
+    name: ratio.name,
+    native,
+    version,
+    drift: version / native - 1,
+    limit: limitAt(ratio, batch),
+    lines: counted.map(({ line }) => line),
+    nativeLines,
+    instead,
+  };
+}
+
+function over(side: Side, held: readonly Held[]): number {
+  return held.reduce((sum, mass) => sum + side(mass) * mass.grams, 0);
+}
+
+function overNative(side: Side, demands: readonly Demand[]): number {
+  return demands.reduce((sum, demand) => sum + side(demand) * gramsOf(demand), 0);
+}
+
+/**
+ * Whether native lines are missing from a version, not merely another food in their place. Another seasoning is a matter of taste; and
+ * where the version has words that cannot be weighed, one of them may be what is looked for.
+ */
+function isLeftOut(nativeLines: readonly Line[], held: readonly Held[]): boolean {
+  if (held.some(({ native, grams }) => native === null && grams === 0)) return false;
+  const kept = new Set(held.map(({ native }) => native));
+  return nativeLines.every((line) => !kept.has(line) && line.food?.role !== 'seasoning');
+}
+
+/** The measure nearest to what would keep the ratio, if it does keep it. */
+function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: Comparison): Stated | null {
+  const { kitchen, authored, batch } = comparison;
+  const wanted = gramsThatKeep(held, native, ratio, comparison);
+  const { weighed, line } = held;
+  if (wanted === null || weighed === null || line.reading.pack !== null) return null;
+  const { low, dimension } = weighed;
+  if (low.grams === null || low.grams.isZero() || (dimension !== 'mass' && dimension !== 'volume')) return null;
+  const grams = new Exact(wanted);
+  const millilitres = low.millilitres?.times(grams).dividedBy(low.grams) ?? null;
+  const landed = land({ weighed: { grams, millilitres }, dimension, food: line.food, byWrapper: false }, kitchen);
+  if (landed === null) return null;
+  const stated = stateMeasure(landed.measure, false);
+  const densities = densitiesStatedIn(authored.lines, kitchen.units);
+  const again = middleGrams(weighStated(stated, weighingOf(line.reading, line.food, kitchen, densities)));
+  const changed = comparison.held.map((each) => (each === held ? { ...each, grams: again } : each));
+  const drift = over(ratio.above, changed) / over(ratio.below, changed) / native - 1;
+  return Math.abs(drift) <= limitAt(ratio, batch) ? stated : null;
+}
+
+/** Grams of one line at which the ratio is the native one, all others as they are; null where none would do. */
+function gramsThatKeep(
+  held: Held,
+  native: number,
+  { above, below }: GuardedRatio,
+  comparison: Comparison,
+): number | null {
+  const others = comparison.held.filter((each) => each !== held);
+  const grams = (native * over(below, others)) / (above(held) - native * below(held));
+  return Number.isFinite(grams) && grams > 0 ? grams : null;
+}
