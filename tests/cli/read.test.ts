@@ -8,16 +8,16 @@ import { run } from '../../packages/cli/src/run.ts';
 async function readPost(text: string, format = 'json'): Promise<{ code: number; out: string; err: string }> {
   const cwd = mkdtempSync(join(tmpdir(), 'retare-read-'));
   writeFileSync(join(cwd, 'post.md'), text);
-  let out = '';
-  let err = '';
+  const out: string[] = [];
+  const err: string[] = [];
   const output = {
-    out: (each: string) => void (out += each),
-    err: (each: string) => void (err += each),
+    out: (each: string) => void out.push(each),
+    err: (each: string) => void err.push(each),
     color: false,
     cwd,
   };
   const code = await run(['read', 'post.md', '--format', format], output);
-  return { code, out, err };
+  return { code, out: out.join(''), err: err.join('') };
 }
 
 const annotated = `---
@@ -106,14 +106,14 @@ describe('retare read', () => {
   });
 
   test('ends with 2 where there is no such post', async () => {
-    let err = '';
+    const err: string[] = [];
     const code = await run(['read', 'nothing.md'], {
       out: () => {},
-      err: (each) => void (err += each),
+      err: (each: string) => void err.push(each),
       color: false,
       cwd: tmpdir(),
     });
     expect(code).toBe(2);
-    expect(err).toContain('There is no post at `nothing.md`');
+    expect(err.join('')).toContain('There is no post at `nothing.md`');
   });
 });
