@@ -1,6 +1,4 @@
-import type { CheckedPost } from '@retare/check';
-
-type Message = CheckedPost['file']['messages'][number];
+import { type CheckedPost, type JsonFinding, jsonReport } from '@retare/check';
 
 /**
  * Findings for a build log, two lines each: where, so that an editor can open it, and what. Errors come last, next to the sum.
@@ -8,17 +6,15 @@ type Message = CheckedPost['file']['messages'][number];
  * @returns Empty where there are none.
  */
 export function findingLines(checked: readonly CheckedPost[]): string {
-  const all = checked.flatMap(({ file }) => file.messages.map((message) => ({ path: file.path, message })));
-  const [warnings, errors] = [false, true].map((fatal) =>
-    all.filter(({ message }) => (message.fatal === true) === fatal),
+  const all = jsonReport(checked);
+  const [warnings, errors] = (['warning', 'error'] as const).map((kind) =>
+    all.filter(({ severity }) => severity === kind),
   );
-  return [...(warnings ?? []), ...(errors ?? [])].map(({ path, message }) => finding(path, message)).join('\n');
+  return [...(warnings ?? []), ...(errors ?? [])].map(lines).join('\n');
 }
 
-function finding(path: string, message: Message): string {
-  const { line, column, fatal, ruleId = '', reason } = message;
-  const { kitchen } = message as { kitchen?: string | null };
-  const place = line === undefined ? path : `${path}:${line}:${column ?? 1}`;
-  const where = kitchen == null ? '' : ` (${kitchen})`;
-  return `${place} ${fatal === true ? 'error' : 'warning'} ${ruleId}${where}\n  ${reason}`;
+function lines({ file, line, column, severity, rule, kitchens, message }: JsonFinding): string {
+  const place = line === null ? file : `${file}:${line}:${column ?? 1}`;
+  const where = kitchens.length === 0 ? '' : ` (${kitchens.join(', ')})`;
+  return `${place} ${severity} ${rule}${where}\n  ${message}`;
 }

@@ -3,6 +3,7 @@ import type { CheckedPost } from '@retare/check';
 import { type LoadedSettings, loadSettings, problemLine } from '@retare/larder';
 import type { AstroIntegration, AstroIntegrationLogger } from 'astro';
 import { type CheckedSite, checkSite, postsIn } from './check-site.js';
+import { currentOptions } from './current-options.js';
 import { readerAssets } from './reader-assets.js';
 import { recheckOnChange } from './recheck-on-change.js';
 import { stop } from './stop.js';
@@ -28,12 +29,14 @@ export default function retare(options: RetareOptions = {}): AstroIntegration {
   let root = '';
   let site: LoadedSettings;
   let plainMarkdownOnly = false;
+  let restarted = false;
   const globs = (): readonly string[] => options.posts ?? site.settings.posts;
   const whole = () => ({ root, site, paths: postsIn(root, globs()) });
   return {
     name: '@retare/astro',
     hooks: {
-      'astro:config:setup': ({ config, updateConfig, injectScript, addWatchFile }) => {
+      'astro:config:setup': ({ config, isRestart, updateConfig, injectScript, addWatchFile }) => {
+        restarted = isRestart;
         root = fileURLToPath(config.root);
         addWatchFile(new URL('retare.yaml', config.root));
         site = loadSettings(root);
@@ -42,7 +45,7 @@ export default function retare(options: RetareOptions = {}): AstroIntegration {
         const { processor } = config.markdown;
         plainMarkdownOnly = !isUnified(processor);
         updateConfig({
-          markdown: { processor: useProcessor(processor, pluginOptions(site)) },
+          markdown: { processor: useProcessor(processor, currentOptions(root, pluginOptions(site))) },
           vite: { plugins: [readerAssets([...site.larder.kitchens.keys()])] },
         });
         injectScript('page-ssr', `import 'virtual:retare/reader.css';`);
@@ -57,6 +60,12 @@ export default function retare(options: RetareOptions = {}): AstroIntegration {
       },
       'astro:server:setup': ({ server, logger }) => {
         recheckOnChange(server.watcher, whole, (changed) => tell(changed, logger));
+        if (!restarted) return;
+        tell(whole(), logger);
+        // Astro's content layer outlives the restart and renders only what is saved.
+        logger.warn(
+          'Settings or larder changed. A page follows when its post is saved, all when `astro dev` starts anew',
+        );
       },
       'astro:server:start': ({ logger }) => tell(whole(), logger),
     },
