@@ -13,7 +13,10 @@ const rows: readonly Row[] = [
   { name: 'lines not sold there, without stand-in', value: (t) => percent(t.notSold, t.allLines) },
   { name: 'median drift of a line', value: (t) => hundredths(percentile(t.drifts, 0.5)) },
   { name: '95th percentile of drift', value: (t) => hundredths(percentile(t.drifts, 0.95)) },
-  { name: 'guarded ratios within limits', value: (t) => `${percent(t.ratios - t.brokenRatios, t.ratios)} (${t.brokenRatios} broken)` },
+  {
+    name: 'guarded ratios within limits',
+    value: (t) => `${percent(t.ratios - t.brokenRatios, t.ratios)} (${t.brokenRatios} broken)`,
+  },
   { name: 'perishable leftovers, grams a version', value: (t) => (t.leftoverGrams / t.versions).toFixed(1) },
 ];
 
@@ -33,7 +36,9 @@ export function printBenchmark(bench: Benchmark, withTroubles: boolean): void {
   const within = batchFactors.filter((factor) => factor >= 0.8 && factor <= 1.25).length;
   const other = batchFactors.filter((factor) => factor !== 1).length;
   console.log(`\nre-authored: infeasible ${percent(infeasible.length, versions)} (${infeasible.length})`);
-  console.log(`batch factor within 0.8 to 1.25: ${percent(within, batchFactors.length)}; other than 1: ${percent(other, batchFactors.length)}`);
+  console.log(
+    `batch factor within 0.8 to 1.25: ${percent(within, batchFactors.length)}; other than 1: ${percent(other, batchFactors.length)}`,
+  );
   console.log(`  least ${Math.min(...batchFactors).toFixed(3)}, most ${Math.max(...batchFactors).toFixed(3)}`);
   console.log(
     `time for a recipe and kitchen, ms: median ${percentile(first, 0.5).toFixed(2)} at first sight, ${percentile(again, 0.5).toFixed(2)} again; ` +

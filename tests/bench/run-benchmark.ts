@@ -5,10 +5,10 @@ import {
   isRefusal,
   type RatioReport,
   type Reauthored,
+  type Recipe,
   ratiosOfVersion,
   readLine,
   reauthor,
-  type Recipe,
   type Setting,
   type Version,
   versionFor,
@@ -59,9 +59,11 @@ export function runBenchmark(): Benchmark {
   };
   const setting: Setting = { foods: larder.foods, kitchens: larder.kitchens, tolerance: exactly };
   // A machine that has just started is no measure of the work.
-  for (const { recipe } of reading.recipes.slice(0, 40)) reauthor(recipe, recipe.kitchen === 'uk' ? 'au' : 'uk', setting);
+  for (const { recipe } of reading.recipes.slice(0, 40))
+    reauthor(recipe, recipe.kitchen === 'uk' ? 'au' : 'uk', setting);
   for (const each of reading.recipes) {
-    for (const kitchen of larder.kitchens.keys()) if (kitchen !== each.recipe.kitchen) one(each, kitchen, setting, bench);
+    for (const kitchen of larder.kitchens.keys())
+      if (kitchen !== each.recipe.kitchen) one(each, kitchen, setting, bench);
   }
   return bench;
 }
@@ -97,7 +99,9 @@ function ratiosAsRead(recipe: Recipe, version: Version, setting: Setting): Ratio
       kitchen: version.kitchen.id,
       lines: lines.map(({ line, food, edits, stated }) => {
         const text = applyEdits(line.text, edits);
-        return stated === null ? line : { ...line, food, text, reading: readLine(text, { kitchen: version.kitchen.units }) };
+        return stated === null
+          ? line
+          : { ...line, food, text, reading: readLine(text, { kitchen: version.kitchen.units }) };
       }),
     };
     return ratiosOfVersion(part, read, { recipe, setting }).map((ratio) => ({
@@ -125,7 +129,9 @@ function note(file: string, kitchen: string, { version, infeasible }: Reauthored
   bench.batchFactors.push(version.batchFactor.toNumber());
   for (const line of lines) {
     if (isCookable(line) || isNotSold(line)) continue;
-    const rules = line.problems.map(({ problem }) => ('reason' in problem ? `${problem.rule}: ${problem.reason}` : problem.rule));
+    const rules = line.problems.map(({ problem }) =>
+      'reason' in problem ? `${problem.rule}: ${problem.reason}` : problem.rule,
+    );
     const words = `${line.line.text} → ${applyEdits(line.line.text, line.edits)} [${rules.join(', ')}] ${line.food?.id ?? ''}`;
     bench.uncookable.push({ file, kitchen, words });
   }

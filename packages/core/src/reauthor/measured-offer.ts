@@ -3,6 +3,7 @@ import { type Stated, statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Pack, Sold } from '../food/food.js';
 import { leastLeftGrams, soldIn } from '../kitchen/buy.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy } from '../kitchen/measure.js';
 import { type Need, stateMeasure, tablesFor } from '../version/land.js';
 import { stateRange } from '../version/land-range.js';
@@ -14,24 +15,61 @@ import type { Weights } from './weights.js';
 /** What a kitchen's tools, counter and wrappers measure of a demand. */
 export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
   const list = new OfferList();
-  const within = reach(demand, context);
   const density = densityOf(demand);
+  const need = needOf(demand, context);
+  const step = { base: Number.POSITIVE_INFINITY };
+  addTables(tablesFor(need, context.kitchen), 0, { list, demand, sold, density, step }, context);
+  addPinch(list, demand, context, density);
+  // Fourteen cups of tomatoes are more than a cook counts out, and no scale weighs what has no known weight.
+  if (!list.hasNear(demand.quantity) && need.dimension === 'volume')
+    addTables(
+      tablesFor({ ...need, dimension: 'mass' }, context.kitchen),
+      other,
+      { list, demand, sold, density, step },
+      context,
+    );
+  if (!list.hasNear(demand.quantity))
+    addTables(volumes(context.kitchen), other, { list, demand, sold, density, step }, context);
+  return list.offer([], demand.base === 'g' && Number.isFinite(step.base) ? step.base : 0);
+}
+
+/** Awkwardness of a tool that a cook there would not take first. */
+const other = 3;
+
+interface Table {
+  base: 'g' | 'ml';
+  measures: readonly Measure[];
+}
+
+function volumes(kitchen: Kitchen): Table[] {
+  return (['jug', 'cup', 'spoon'] as const).map((way) => ({ base: 'ml', measures: measuresBy(kitchen, way) }));
+}
+
+interface Growing {
+  list: OfferList;
+  demand: Demand;
+  sold: Sold | null;
+  density: number | null;
+  /** Smallest step of its tools so far, in the demand's base. */
+  step: { base: number };
+}
+
+function addTables(tables: readonly Table[], least: number, growing: Growing, context: OfferContext): void {
+  const { list, demand, sold, density, step } = growing;
+  const { weights } = context;
+  const within = reach(demand, context);
   const approx = statedIn(demand.reading)?.approx ?? false;
-  const fixed = (size: number, awkwardness: number): number =>
-    context.weights.awkward * awkwardness + leftoverCost(size, demand, sold, context.weights);
-  let step = Number.POSITIVE_INFINITY;
-  for (const { base, measures } of tablesFor(needOf(demand, context), context.kitchen)) {
+  for (const { base, measures } of tables) {
     const each = perBase(base, demand, density);
     if (each === null) continue;
-    step = Math.min(step, stepAt(demand.quantity / each, measures) * each);
+    step.base = Math.min(step.base, stepAt(demand.quantity / each, measures) * each);
     for (const [low, high] of pairs(measures, demand, within, each)) {
       const size = Math.sqrt(low.near * high.near) * each;
+      const awkward = weights.awkward * Math.max(least, low.awkwardness, high.awkwardness);
       const state = (): Stated => (low === high ? stateMeasure(low, approx) : stateRange(low, high, approx));
-      list.add(demand, size, fixed(size, Math.max(low.awkwardness, high.awkwardness)), state);
+      list.add(demand, size, awkward + leftoverCost(size, demand, sold, weights), state);
     }
   }
-  addPinch(list, demand, context, density);
-  return list.offer([], demand.base === 'g' && Number.isFinite(step) ? step : 0);
 }
 
 function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
@@ -39,11 +77,8 @@ function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const unit = reading.amounts[0]?.unit ?? 'g';
   const plain = reading.pack === null && !isCounted(demand);
   const dimension = plain ? (dimensionOf(unit) === 'mass' ? 'mass' : 'volume') : food?.pours ? 'volume' : 'mass';
-  const byWrapper =
-    kitchen.scale !== null &&
-    food !== null &&
-    (soldIn(food, native.id)?.packs.some(({ marks }) => marks !== null) ?? false);
-  return { weighed: need, dimension, food, byWrapper };
+  const marked = food !== null && (soldIn(food, native.id)?.packs.some(({ marks }) => marks !== null) ?? false);
+  return { weighed: need, dimension, food, byWrapper: kitchen.scale !== null && marked };
 }
 
 /** Grams per millilitre; null where one of them is not known. */
@@ -82,15 +117,20 @@ function upperEnd(measures: readonly Measure[], from: number, spread: number): M
   const unit = low?.terms[0]?.unit;
   if (low === undefined) return null;
   const wanted = low.near * spread;
-  let best: Measure | null = null;
-  const off = (measure: Measure): number => Math.abs(Math.log(measure.near / wanted));
+  let below = low;
   for (let at = from + 1; at < measures.length; at++) {
     const measure = measures[at];
-    if (measure === undefined || measure.near > wanted * spread) break;
-    if (measure.terms.length > 1 || measure.terms[0]?.unit !== unit || measure.pack !== low.pack) continue;
-    if (best === null || off(measure) < off(best)) best = measure;
+    if (measure === undefined || measure.terms.length > 1) continue;
+    if (measure.terms[0]?.unit !== unit || measure.pack !== low.pack) continue;
+    if (measure.near < wanted) below = measure;
+    else return measure.near / wanted < wanted / below.near || below === low ? nearer(measure, low, wanted) : below;
   }
-  return best !== null && off(best) < off(low) ? best : null;
+  return below === low ? null : below;
+}
+
+/** The upper end, unless the lower one is nearer to what is wanted: then the range is a single amount. */
+function nearer(upper: Measure, low: Measure, wanted: number): Measure | null {
+  return upper.near / wanted < wanted / low.near ? upper : null;
 }
 
 /** Index of the first measure of at least a size. */
@@ -105,10 +145,12 @@ function firstFrom(measures: readonly Measure[], size: number): number {
   return low;
 }
 
-/** The step of a tool at a size: its smallest spoon, or the distance between the marks there. */
+/** The step of a tool at a size: its smallest spoon, or the distance between the marks there. Shops and packs are no tools. */
 function stepAt(size: number, measures: readonly Measure[]): number {
+  const way = measures[0]?.way;
+  if (way === 'counter' || way === 'pack') return Number.POSITIVE_INFINITY;
   const smallest = measures[0]?.near ?? Number.POSITIVE_INFINITY;
-  if (measures[0]?.way === 'spoon') return smallest;
+  if (way === 'spoon') return smallest;
   const at = firstFrom(measures, size);
   const [below, above] = [measures[at - 1]?.near, measures[at]?.near];
   if (below === undefined) return smallest;

@@ -1,13 +1,16 @@
+import { isLengthUnit } from '../amount/size.js';
 import type { Stated, Term } from '../amount/stated.js';
 import { statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Sold } from '../food/food.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
+import { lengthFor } from '../kitchen/length.js';
 import { wholeEgg } from '../version/weigh-line.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { measuredOffer } from './measured-offer.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
+import type { Weights } from './weights.js';
 
 /** Everything that a kitchen's tools and shops offer for a demand, at any batch factor that is considered. */
 export function offerFor(demand: Demand, context: OfferContext): Offer {
@@ -18,6 +21,7 @@ export function offerFor(demand: Demand, context: OfferContext): Offer {
   if (food?.id === wholeEgg && isCounted(demand)) return eggs(demand, context);
   if (demand.base === 'g' && sold !== null && isUseWhole(sold)) return packs(demand, sold, context);
   if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, context);
+  if (isLength(demand)) return asLong(demand, context);
   return measuredOffer(demand, sold, context);
 }
 
@@ -34,6 +38,22 @@ function asWritten(demand: Demand): Offer {
   return new OfferList().add(demand, demand.quantity, 0, () => stated).offer([], 0);
 }
 
+function isLength({ reading, base }: Demand): boolean {
+  const unit = reading.amounts[0]?.unit;
+  return base === 'count' && unit !== undefined && isLengthUnit(unit);
+}
+
+/** Three inches of ginger are a gesture: no batch lengthens them by a tenth. */
+function asLong(demand: Demand, { kitchen }: OfferContext): Offer {
+  const [amount] = demand.reading.amounts;
+  if (amount === undefined || !isLengthUnit(amount.unit)) throw new RangeError('A length without an amount.');
+  const term = lengthFor(amount.low, amount.unit, kitchen);
+  demand.weight = 0;
+  return new OfferList()
+    .add(demand, demand.quantity, 0, () => ({ statements: [[term]], pack: null, eggSize: null, approx: amount.approx }))
+    .offer([], 0);
+}
+
 /** A stick of butter, a can of something that is not used whole. */
 function isWeighedPiece({ reading, food, base }: Demand): boolean {
   const unit = reading.amounts[0]?.unit;
@@ -41,14 +61,27 @@ function isWeighedPiece({ reading, food, base }: Demand): boolean {
   return (unit === 'stick' && food?.role === 'fat') || unit === 'can' || unit === 'tin' || unit === 'packet';
 }
 
-/** A count in words; of a range, one as wide as the author's, in whole steps. */
-function counted(demand: Demand, count: number, unit: Term['unit'], step = 1): Stated {
-  const low = new Exact(count);
-  const upper = Math.round((count * demand.spread) / step) * step;
-  const high = demand.spread > 1 ? new Exact(Math.max(upper, count + step)) : null;
-  const approx = statedIn(demand.reading)?.approx ?? false;
-  return { statements: [[{ low, high, unit }]], pack: null, eggSize: null, approx };
+interface Counted {
+  stated: Stated;
+  fixed: number;
 }
+
+/** A count in words; of a range one as wide as the author's in whole steps, or, less readily, one number. */
+function countedOr(demand: Demand, count: number, unit: Term['unit'], step: number, weights: Weights): Counted[] {
+  const approx = statedIn(demand.reading)?.approx ?? false;
+  const state = (high: number | null): Stated => ({
+    statements: [[{ low: new Exact(count), high: high === null ? null : new Exact(high), unit }]],
+    pack: null,
+    eggSize: null,
+    approx,
+  });
+  const single = { stated: state(null), fixed: demand.spread > 1 ? narrowed * weights.awkward : 0 };
+  const upper = Math.round((count * demand.spread) / step) * step;
+  return upper > count ? [{ stated: state(upper), fixed: 0 }, single] : [single];
+}
+
+/** Awkwardness of one number for a range. */
+const narrowed = 3;
 
 /** The geometric mean of a count and its upper end. */
 function meanOf(stated: Stated): number {
@@ -77,8 +110,10 @@ function eggs(demand: Demand, context: OfferContext): Offer {
     const usual = size.name === kitchen.eggs.usual;
     wholes.push(grams);
     for (const count of countsWithin(grams, 1, within)) {
-      const stated = { ...counted(demand, count, 'count'), eggSize: usual ? null : size.name };
-      list.add(demand, meanOf(stated) * grams, usual ? 0 : weights.otherEgg, () => stated);
+      for (const { stated, fixed } of countedOr(demand, count, 'count', 1, weights)) {
+        const named = { ...stated, eggSize: usual ? null : size.name };
+        list.add(demand, meanOf(named) * grams, fixed + (usual ? 0 : weights.otherEgg), () => named);
+      }
     }
   }
   return list.offer(wholes, 0);
@@ -93,18 +128,23 @@ function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
     wholes.push(each * step);
     for (const count of countsWithin(each, step, reach(demand, context))) {
       const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
-      const stated = { ...counted(demand, count, 'count', step), pack: label };
-      list.add(demand, meanOf(stated) * each, 0, () => stated);
+      for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
+        list.add(demand, meanOf(stated) * each, fixed, () => ({ ...stated, pack: label }));
     }
   }
   return list.offer(wholes, 0);
 }
 
-/** What a pack is worth to a demand: drained against drained where both are known, else net against net. */
-function packSize({ weighed, quantity, food, lines }: Demand, pack: Sold['packs'][number]): number {
+/**
+ * What a pack is worth to a demand: drained against drained where both are known, else net against net. What is measured out of no pack
+ * (a cup of chickpeas) is drained already.
+ */
+function packSize(demand: Demand, pack: Sold['packs'][number]): number {
+  const { weighed, quantity, food, lines, reading } = demand;
+  if (pack.drainedGrams === null || lines.some((line) => line.food !== food)) return pack.grams.toNumber();
+  if (reading.pack === null && !isCounted(demand)) return pack.drainedGrams.toNumber();
   const native = weighed.drainedGrams;
-  if (native === null || pack.drainedGrams === null || lines[0]?.food !== food) return pack.grams.toNumber();
-  return pack.drainedGrams.dividedBy(native).toNumber() * quantity;
+  return native === null ? pack.grams.toNumber() : pack.drainedGrams.dividedBy(native).toNumber() * quantity;
 }
 
 /** Units of which a cook takes a half. */
@@ -122,8 +162,8 @@ function pieces(demand: Demand, context: OfferContext): Offer {
   // The author's own count comes first: it keeps its words, and its quarters.
   list.add(demand, demand.quantity, 0, () => ({ ...written, statements: written.statements.slice(0, 1) }));
   for (const count of countsWithin(each, step, reach(demand, context))) {
-    const stated = { ...counted(demand, count, term.unit, step), pack: written.pack };
-    list.add(demand, meanOf(stated) * each, 0, () => stated);
+    for (const { stated, fixed } of countedOr(demand, count, term.unit, step, context.weights))
+      list.add(demand, meanOf(stated) * each, fixed, () => ({ ...stated, pack: written.pack }));
   }
   return list.offer([], demand.base === 'g' ? step * each : 0);
 }

@@ -18,6 +18,9 @@ export function reach({ quantity }: Demand, { batches }: OfferContext): { least:
   return { least: (quantity * batches.least) / wide, most: quantity * batches.most * wide };
 }
 
+/** Sizes nearer than this are the same. */
+const sameSize = 1 + 1e-9;
+
 /** An offer in the making. */
 export class OfferList {
   private readonly choices: Omit<Choice, 'index'>[] = [];
@@ -29,23 +32,37 @@ export class OfferList {
     return this;
   }
 
+  /** Whether a choice is near enough to a size for the native batch. */
+  hasNear(size: number): boolean {
+    const log = Math.log(size);
+    return this.choices.some((choice) => Math.abs(choice.log - log) <= widestDrift);
+  }
+
   /** Ascending; of choices of one size the cheapest, and of those the first tool. */
   offer(wholes: number[], stepGrams: number): Offer {
-    const order = this.choices.map((_, at) => at);
-    const size = (at: number): number => this.choices[at]?.size ?? 0;
-    const fixed = (at: number): number => this.choices[at]?.fixed ?? 0;
-    order.sort((a, b) => size(a) - size(b) || a - b);
-    const kept: number[] = [];
-    for (const at of order) {
-      const last = kept.at(-1);
-      if (last === undefined || size(at) > size(last) * (1 + 1e-9)) kept.push(at);
-      else if (fixed(at) < fixed(last)) kept[kept.length - 1] = at;
-    }
+    const kept = this.isAscending() ? this.choices.map((_, at) => at) : this.inOrder();
     const choices = kept.flatMap((at, index) => {
       const choice = this.choices[at];
       return choice === undefined ? [] : [{ ...choice, index }];
     });
     return { choices, state: (index) => this.stateOf(kept[index]), wholes, stepGrams };
+  }
+
+  /** The marks of one tool come in order already. */
+  private isAscending(): boolean {
+    return this.choices.every(({ size }, at) => at === 0 || size > (this.choices[at - 1]?.size ?? 0) * sameSize);
+  }
+
+  private inOrder(): number[] {
+    const size = (at: number): number => this.choices[at]?.size ?? 0;
+    const fixed = (at: number): number => this.choices[at]?.fixed ?? 0;
+    const kept: number[] = [];
+    for (const at of this.choices.map((_, each) => each).sort((a, b) => size(a) - size(b) || a - b)) {
+      const last = kept.at(-1);
+      if (last === undefined || size(at) > size(last) * sameSize) kept.push(at);
+      else if (fixed(at) < fixed(last)) kept[kept.length - 1] = at;
+    }
+    return kept;
   }
 
   private stateOf(at: number | undefined): Stated {

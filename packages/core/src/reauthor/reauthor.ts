@@ -7,7 +7,7 @@ import type { Version } from '../version/version.js';
 import { limitAt, ratioOf } from './constraint.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
-import { exactShare } from './exact-share.js';
+import { exactShare, weighChosen } from './exact-share.js';
 import { explainInfeasible, type Infeasible } from './infeasible.js';
 import { makesAt } from './makes.js';
 import { depthCaution, depthDriftOf, pansOf } from './pans-of.js';
@@ -146,8 +146,9 @@ function exactBatch({ batch }: Solution, context: DemandContext): Exact {
   const { anchor, factor } = batch;
   if (anchor === null) return new Exact(1);
   const choice = anchor.choices.find(({ size }) => Math.abs(size / anchor.quantity - factor) < 1e-9);
-  const exact = choice === undefined ? null : exactShare(anchor, anchor.state(choice.index), context);
-  return exact ?? new Exact(factor);
+  if (choice === undefined) return new Exact(factor);
+  const stated = anchor.state(choice.index);
+  return exactShare(anchor, stated, weighChosen(anchor, stated, context), context) ?? new Exact(factor);
 }
 
 function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioReport[] {

@@ -4,6 +4,8 @@ import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
 import { nameIn, translateName } from '../food/name.js';
 import type { Weighed } from '../food/weigh.js';
+import { soldIn } from '../kitchen/buy.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 import { problemsOfWords, whichSalt } from '../version/about-words.js';
 import type { Setting } from '../version/build-version.js';
@@ -59,8 +61,10 @@ function chosenIn({ demands }: PartPlan, index: number, solution: Solution, cont
     const choice = solution.parts[index]?.choices[at];
     if (choice === undefined) return [];
     const stated = demand.state(choice.index);
-    const weighed = weighChosen(demand, stated, context)?.low ?? unweighed;
-    return [{ demand, stated, weighed, share: exactShare(demand, stated, context) }];
+    const weighed = weighChosen(demand, stated, context);
+    return [
+      { demand, stated, weighed: weighed?.low ?? unweighed, share: exactShare(demand, stated, weighed, context) },
+    ];
   });
 }
 
@@ -116,7 +120,7 @@ function withoutChoice(line: Line, chosen: readonly Chosen[], context: DemandCon
   const { native, kitchen, densities } = context;
   const converted = convertedLine(line, { native, kitchen, densities }, setting.tolerance, setting.foods);
   const into = chosen.filter(({ demand }) => demand.lines.includes(line));
-  if (into.length === 0) return converted;
+  if (into.length === 0) return standInByName(line, converted, context);
   const names = into.map(({ demand }) => nameOf(demand, kitchen.id)).join(' and ');
   const text = `(${line.name?.text ?? line.text}: in the ${names} of this list)`;
   const edits = [{ start: 0, end: line.text.length, text }];
@@ -129,6 +133,24 @@ function withoutChoice(line: Line, chosen: readonly Chosen[], context: DemandCon
     problems: [],
     notes: notesOn(line, into, context),
   };
+}
+
+/** Salt to taste has no amount, and another salt will do. */
+function standInByName(line: Line, converted: VersionLine, { native, kitchen, foods }: DemandContext): VersionLine {
+  const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
+  if (converted.stated !== null || line.food === null || line.name === null || sold?.sold !== false) return converted;
+  const found = sold.standIns
+    .map(({ parts }) => parts.flatMap(({ food }) => foods.get(food) ?? []))
+    .find((parts, at) => parts.length === sold.standIns[at]?.parts.length);
+  const first = found?.[0];
+  if (found === undefined || first === undefined) return converted;
+  const text = found.map((food) => nameIn(food, kitchen.id).many).join(' and ');
+  const edits = converted.edits.filter(
+    ({ start, end }) => end <= (line.name?.span.start ?? 0) || start >= (line.name?.span.end ?? 0),
+  );
+  const problems = converted.problems.filter(({ problem }) => problem.rule !== 'unbuyable');
+  const notes = [standInNote(line.food, found, native, kitchen)];
+  return { ...converted, food: first, edits: [...edits, { ...line.name.span, text }], problems, notes };
 }
 
 function judgeOwn(
@@ -169,11 +191,13 @@ function notesOn(line: Line, own: readonly Chosen[], { native, kitchen }: Demand
   const { food } = line;
   const salt: LineNote[] = whichSalt(line, native).length > 0 ? [{ kind: 'lighter-kosher' }] : [];
   if (food === null || own.every(({ demand }) => demand.food === food)) return salt;
-  const allergens = own
-    .flatMap(({ demand }) => demand.food?.allergens ?? [])
-    .filter((each) => !food.allergens.includes(each));
-  return [
-    ...salt,
-    { kind: 'stand-in', food: nameIn(food, native.id).many, kitchen: kitchen.name, allergens: [...new Set(allergens)] },
-  ];
+  const foods = own.flatMap(({ demand }) => demand.food ?? []);
+  return [...salt, standInNote(food, foods, native, kitchen)];
+}
+
+/** What it stands in for, and the allergens that it adds. */
+function standInNote(food: Food, foods: readonly Food[], native: Kitchen, kitchen: Kitchen): LineNote {
+  const allergens = foods.flatMap((each) => each.allergens).filter((each) => !food.allergens.includes(each));
+  const name = nameIn(food, native.id).many;
+  return { kind: 'stand-in', food: name, kitchen: kitchen.name, allergens: [...new Set(allergens)] };
 }
