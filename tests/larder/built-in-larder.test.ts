@@ -7,6 +7,7 @@ const { foods, kitchens, digest } = larder.builtInLarder();
 
 test('the package exports these names and no others', () => {
   expect(Object.keys(larder).toSorted()).toEqual([
+    'builtInData',
     'builtInLarder',
     'defaultSettings',
     'extendLarder',

@@ -1,3 +1,4 @@
+export { builtInData } from './built-in-data.js';
 export { builtInLarder } from './built-in-larder.js';
 export { extendLarder } from './extend-larder.js';
 export type { Larder } from './larder.js';

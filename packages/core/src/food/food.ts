@@ -27,6 +27,8 @@ export interface Density {
   form: string | null;
   gramsPerMl: Exact;
   source: string;
+  /** Why another table has another figure. */
+  note?: string;
 }
 
 /** Edible weight of one piece; `unit` is `count` for the whole thing, or `clove`, `slice`, `stick` … of it. */

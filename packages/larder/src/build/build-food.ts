@@ -42,10 +42,11 @@ function buildName(name: string): FoodName {
 }
 
 /** A density's measure is a US one (USDA), or a millilitre. */
-function buildDensity({ form, grams, per, source }: DensityYaml, us: Kitchen['units']): Density {
+function buildDensity({ form, grams, per, source, note }: DensityYaml, us: Kitchen['units']): Density {
   const ml = per === 'ml' ? exactOf(1) : us[per];
   if (ml === undefined) throw new RangeError(`The us kitchen has no ${per}`);
-  return { form: form ?? null, gramsPerMl: exactOf(grams).dividedBy(ml), source };
+  const gramsPerMl = exactOf(grams).dividedBy(ml);
+  return { form: form ?? null, gramsPerMl, source, ...(note !== undefined && { note }) };
 }
 
 function buildPiece({ unit, size, grams, source }: NonNullable<FoodEntry['pieces']>[number]): Food['pieces'][number] {
