@@ -105,6 +105,14 @@ describe('retare read', () => {
     expect(out).toContain('unread:');
   });
 
+  test('leaves open what a tablespoon holds where nothing tells the kitchen', async () => {
+    const [report] = JSON.parse((await readPost('## Ingredients\n\n- 1 tbsp honey\n')).out);
+    expect(report.lines[0].doubt).toContain('14.8, 15 or 20 ml');
+    const american =
+      '## Ingredients\n\n- 1 tbsp honey\n- 2 cups all-purpose flour\n- 1 lb ground beef\n- 2 sticks butter\n\nBake at 350°F.\n';
+    expect(JSON.parse((await readPost(american)).out)[0].lines[0].doubt).toBeNull();
+  });
+
   test('ends with 2 where there is no such post', async () => {
     const err: string[] = [];
     const code = await run(['read', 'nothing.md'], {

@@ -100,7 +100,9 @@ function plainReport(tree: Root, text: string, file: string, larder: Larder, set
   const mentions = bodyLines(tree, text)
     .filter(({ line }) => !taken.has(line))
     .flatMap(({ line, words }) => readMentions(words).map((mention) => ({ line, ...foundValue(mention, own) })));
-  const lines = post.lines.map(({ read, line, part }) => lineOf(read, line, part));
+  const lines = post.lines.map(({ read, line, part }) =>
+    withUnsettled(lineOf(read, line, part), post.guess.confidence),
+  );
   return {
     file,
     kitchen: post.guess.kitchen,
@@ -145,6 +147,21 @@ function lineOf({ text, reading, food }: Line, line: number, part: string | null
     further: further.map(({ low, high, unit }) => ({ low: decimal(low), high: orNull(high), unit })),
     doubt: doubt === null ? null : `${doubt.because} ${doubt.instead}`,
   };
+}
+
+/** Below this a guessed kitchen settles nothing. */
+const sureEnough = 0.5;
+
+/** What a unit holds is not known without a kitchen. */
+const byKitchen: Readonly<Record<string, string>> = {
+  tbsp: 'A tablespoon holds 14.8, 15 or 20 ml by country.',
+  pint: 'A pint holds 473 ml in the US and 568 ml in the UK.',
+};
+
+function withUnsettled(line: ReadLine, confidence: number): ReadLine {
+  const because = byKitchen[line.amounts[0]?.unit ?? ''];
+  if (because === undefined || line.doubt !== null || confidence >= sureEnough) return line;
+  return { ...line, doubt: `${because} Say which kitchen the post was written in.` };
 }
 
 type Value = Omit<ReadMention, 'line'>;

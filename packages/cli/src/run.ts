@@ -1,11 +1,13 @@
 import { Command, CommanderError } from 'commander';
 import { checkCommand } from './commands/check.js';
+import { draftCommand } from './commands/draft.js';
+import { larderCommand } from './commands/larder.js';
 import { readCommand } from './commands/read.js';
 import { type Output, processOutput } from './output.js';
 import { Stop } from './stop.js';
 
 /** Every command, in the order of the help. */
-const commands = [checkCommand, readCommand] as const;
+const commands = [checkCommand, readCommand, larderCommand, draftCommand] as const;
 
 /** Exit codes: nothing wrong, errors found, bad settings or usage. */
 export const exitCodes = { fine: 0, errors: 1, usage: 2 } as const;

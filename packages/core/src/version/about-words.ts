@@ -2,12 +2,13 @@ import { isMassUnit, isVolumeUnit, millilitresIn } from '../amount/size.js';
 import { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
+import { ambiguousUnits } from './ambiguous-unit.js';
 import { amountSpan } from './judge-line.js';
 import type { PlacedProblem } from './version.js';
 
 /** What is wrong with a line's words wherever it is cooked: unread amounts, unknown foods, salts that a spoon does not tell. */
 export function problemsOfWords(line: Line, kitchen: Kitchen): PlacedProblem[] {
-  return [...unread(line), ...curingSalt(line), ...whichSalt(line, kitchen)];
+  return [...unread(line), ...ambiguousUnits(line, kitchen), ...curingSalt(line), ...whichSalt(line, kitchen)];
 }
 
 function unread({ reading, food, text }: Line): PlacedProblem[] {

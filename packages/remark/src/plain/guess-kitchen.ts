@@ -36,10 +36,12 @@ export function guessKitchen(
   return { kitchen: best.kitchen, confidence: Math.max(0, (1 / sum - even) / (1 - even)) };
 }
 
-function unitScore({ amounts, pack }: LineReading, { writes, cups }: Kitchen): number {
+function unitScore({ amounts, pack }: LineReading, { writes, cups, counter }: Kitchen): number {
   const units = [...amounts.slice(0, 1).map(({ unit }) => unit), ...(pack === null ? [] : [pack.unit])];
   return units.reduce((sum, unit) => {
     const dimension = dimensionOf(unit);
+    // Shops that weigh in pounds are one country's.
+    if (unit === counter.unit) return sum + Math.log(unitOdds) * 2;
     if (unit === 'cup') return sum + (cups === null ? 0 : Math.log(unitOdds));
     const known =
       dimension === 'mass'
