@@ -31,11 +31,10 @@ const remarkRetare: Plugin<[RemarkRetareOptions?], Root> = function (
   this: Processor,
   options: RemarkRetareOptions = {},
 ) {
+  const settings: Settings = { ...defaultSettings, ...options.settings };
+  const larder = larderOf(options.larder);
   attachSyntax(this);
   return (tree, file) => {
-    // Read for each post: a development server changes them when the site's files change.
-    const settings: Settings = { ...defaultSettings, ...options.settings };
-    const larder = larderOf(options.larder);
     printAsWritten(this);
     const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
     if (reading === null) return;
@@ -46,13 +45,14 @@ const remarkRetare: Plugin<[RemarkRetareOptions?], Root> = function (
 
 export default remarkRetare;
 
+/** A plugin that runs twice says everything once. */
 function report(reading: RecipeReading, file: VFile): void {
+  const keyOf = ({ name, reason }: VFile['messages'][number]): string => `${name} ${reason}`;
+  const said = new Set(file.messages.map(keyOf));
   for (const { message, place, actual, expected } of reading.faults) {
-    const reported = file.message(message, {
-      ...(place === undefined ? {} : { place }),
-      ruleId: 'annotation',
-      source: 'retare',
-    });
-    Object.assign(reported, { actual, expected });
+    const at = place === undefined ? {} : { place };
+    const reported = file.message(message, { ...at, ruleId: 'annotation', source: 'retare' });
+    Object.assign(reported, { actual, expected, fatal: false });
+    if (said.has(keyOf(reported))) file.messages.pop();
   }
 }

@@ -19,7 +19,7 @@ export function ownerOf<Found extends Owner>(
   { node, kitchen, attributes }: Block,
   owners: readonly Found[],
   native: string,
-): { owner: Found | null; fault: Omit<Fault, 'place'> | null } {
+): { owner: Found; fault: null } | { owner: null; fault: Omit<Fault, 'place'> } {
   const id = attributes.id ?? null;
   const named = id === null ? undefined : owners.find((owner) => owner.native.id === id);
   const nearest = owners.at(-1);
@@ -43,10 +43,11 @@ function noneBefore(name: string, kitchen: string, native: string): Omit<Fault, 
 function noSuchId(name: string, id: string, owners: readonly Owner[]): Omit<Fault, 'place'> {
   const ids = owners.flatMap(({ native }) => native.id ?? []);
   const meant = near(id, ids);
+  const expected = (meant === undefined ? ids : [meant]).map((each) => `#${each}`);
   return {
-    actual: id,
-    expected: meant === undefined ? ids : [meant],
-    message: `No native \`${name}\` block before this one has the id \`#${id}\`. Write ${oneOf((meant === undefined ? ids : [meant]).map((each) => `#${each}`))}`,
+    actual: `#${id}`,
+    expected,
+    message: `No native \`${name}\` block before this one has the id \`#${id}\`. Write ${oneOf(expected)}`,
   };
 }
 
@@ -54,6 +55,6 @@ function second(name: string, kitchen: string): Omit<Fault, 'place'> {
   return {
     actual: kitchen,
     expected: ['#id'],
-    message: `There is already a \`${name}\` block for \`${kitchen}\` of the same part, so this one is not used. Tie each to its native block with the same \`#id\` in both, or take one away`,
+    message: `There is another \`${name}\` block for \`${kitchen}\` of the same part, so this one is not used. Tie each to its native block with the same \`#id\` in both, or take one away`,
   };
 }

@@ -81,16 +81,29 @@ function addIngredients(block: Block, reading: RecipeReading, context: ReadingCo
     recipe.anchor ??= attributes.anchor ?? null;
   } else {
     const { owner, fault } = ownerOf(block, recipe.parts, recipe.kitchen);
-    if (owner === null || fault !== null) return leaveStray(block, fault, reading);
+    if (owner === null) {
+      leaveStray(block, fault, reading);
+      return;
+    }
     owner.authored.push(ingredients);
+    if (recipe.preserve === true)
+      reading.faults.push({ ...preserved(kitchen), place: openingLine(node, reading.source) });
   }
   reading.blocks.set(ingredients.key, node);
   ingredients.lines = linesOf(node, ingredients.key, kitchenNamed(kitchen, context), reading, context);
 }
 
-function leaveStray({ node }: Block, fault: Omit<Fault, 'place'> | null, reading: RecipeReading): void {
+/** A preserve is shown as its author wrote it, in every kitchen. */
+function preserved(kitchen: string): Omit<Fault, 'place'> {
+  return {
+    actual: kitchen,
+    expected: ['preserve: false'],
+    message: `This post is a preserve, whose native amounts are shown in every kitchen, so its lines for \`${kitchen}\` are not. Take the block away, or give them a post of their own`,
+  };
+}
+
+function leaveStray({ node }: Block, fault: Omit<Fault, 'place'>, reading: RecipeReading): void {
   reading.stray.push(node);
-  if (fault === null) return;
   const about = fault.expected.every((each) => each.startsWith('#')) ? 'id' : 'kitchen';
   const attribute = attributePlace(node, about, reading.source) ?? attributePlace(node, 'kitchen', reading.source);
   reading.faults.push({ ...fault, place: attribute?.whole ?? openingLine(node, reading.source) });
@@ -135,7 +148,10 @@ function addMethod(block: Block, reading: RecipeReading, context: ReadingContext
   if (kitchen === native) steps.push({ native: method, authored: [] });
   else {
     const { owner, fault } = ownerOf(block, steps, native);
-    if (owner === null || fault !== null) return leaveStray(block, fault, reading);
+    if (owner === null) {
+      leaveStray(block, fault, reading);
+      return;
+    }
     owner.authored.push(method);
   }
   reading.blocks.set(method.key, node);

@@ -26,10 +26,29 @@ function gate(construct: Construct): Construct {
   return {
     ...construct,
     tokenize(this: TokenizeContext, effects: Effects, ok: State, nok: State): State {
-      const open = construct.tokenize.call(this, effects, ok, nok);
+      const isBlock = construct.concrete === true;
+      if (isBlock && (unclosed.get(this.parser) ?? 0) >= mostUnclosed) return nok;
+      const done: State = (code) => {
+        if (isBlock && !endsInFence(this)) unclosed.set(this.parser, (unclosed.get(this.parser) ?? 0) + 1);
+        return ok(code);
+      };
+      const open = construct.tokenize.call(this, effects, done, nok);
       return effects.check({ partial: true, tokenize: tokenizeName }, open, nok);
     },
   };
+}
+
+/**
+ * Blocks that are left open nest, and each level is read once more: a long file of them would never be done. A post has a few at most,
+ * and all but the first are the first one's fault.
+ */
+const mostUnclosed = 8;
+
+/** How many blocks of a document were left open so far. */
+const unclosed = new WeakMap<object, number>();
+
+function endsInFence({ events }: TokenizeContext): boolean {
+  return events.at(-2)?.[1].type === 'directiveContainerFence';
 }
 
 /** Colons and a name of ours, not followed by another letter. */

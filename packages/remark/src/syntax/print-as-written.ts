@@ -8,6 +8,9 @@ type Handle = NonNullable<NonNullable<Options['handlers']>[keyof NonNullable<Opt
 
 const done = new WeakSet<object>();
 
+/** An escape that only a directives syntax asks for: before a letter, or behind another colon. */
+const directiveEscape = /\\:(?=[^\s\p{P}\p{S}])|(?<=:)\\:/gu;
+
 const directives = ['textDirective', 'leafDirective', 'containerDirective'] as const;
 
 /**
@@ -48,6 +51,6 @@ function printText(extensions: readonly Options[]): Handle {
     if (isAccidental(node)) return node.value;
     const printed = usual?.(node, parent, state, info) ?? state.safe(node.value, info);
     // A pipeline with the whole directives syntax would escape every `:tada:`.
-    return isPlain(node) ? printed.replaceAll('\\:', ':') : printed;
+    return isPlain(node) ? printed.replace(directiveEscape, ':') : printed;
   };
 }

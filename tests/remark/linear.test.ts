@@ -1,0 +1,65 @@
+import { checkPost } from '@retare/check';
+import { builtInLarder, defaultSettings } from '@retare/larder';
+import { expect, test } from 'vitest';
+import { markdownOf, render, serving } from './pipeline.ts';
+
+const options = serving('us', 'uk');
+
+/** Texts that repeat one piece, each a trap of its own. */
+const traps = [
+  { what: 'colons', piece: ':' },
+  { what: 'colons and words', piece: 'a:b 10:30 ' },
+  { what: 'names of ours without a label', piece: ':oven ' },
+  { what: 'labels that are never closed', piece: ':oven[' },
+  { what: 'attributes that are never closed', piece: ':pan[9 in]{depth="' },
+  { what: 'blocks that are never closed', piece: ':::method\nStir.\n\n' },
+  { what: 'attributes of one annotation', piece: ' a=b', before: ':pan[9 in]{', after: '}' },
+  { what: 'foreign directives', piece: ':::note{depth=2}\nx :abbr[y]{z=1}\n:::\n\n' },
+  { what: 'comments', piece: '<!-- retare ignore unbuyable: why -->\n\n', after: '\n:temp[40°C]' },
+] as const;
+
+/** Milliseconds, the best of three. */
+function best(run: () => unknown): number {
+  const times = [1, 2, 3].map(() => {
+    const started = performance.now();
+    run();
+    return performance.now() - started;
+  });
+  return Math.min(...times);
+}
+
+test.for(traps)(
+  'reading $what takes no more than its length asks',
+  ({ piece, ...around }) => {
+    const { before = '', after = '' } = around as { before?: string; after?: string };
+    const textOf = (bytes: number): string => before + piece.repeat(Math.ceil(bytes / piece.length)) + after;
+    const site = { larder: builtInLarder(), settings: defaultSettings };
+    const run = (bytes: number) => (): void => {
+      const text = textOf(bytes);
+      render(text, { options });
+      checkPost(text, 'post.md', site);
+    };
+    run(1_000)();
+    const small = best(run(2_000));
+    const large = best(run(16_000));
+    // Eight times the text: eight times the work, with room for a busy machine, and far from the 64 times of quadratic reading.
+    expect(large).toBeLessThan(Math.max(small, 5) * 8 * 3);
+  },
+  300_000,
+);
+
+test('a post of 1 MB with a directive on every line does not hang', () => {
+  const line = '1. At 10:30 heat to :oven[400°F], serves:four, cut :length[2 in] and :::\n';
+  const text = `:::method\n${line.repeat(Math.ceil(1_000_000 / line.length))}:::\n`;
+  const started = performance.now();
+  const { html } = render(text, { options });
+  expect(html).toContain('200°C/180°C fan/gas 6');
+  expect(performance.now() - started).toBeLessThan(60_000);
+}, 300_000);
+
+test('a post of 1 MB of prose with colons does not hang, read and printed', () => {
+  const text = 'Dinner:at 10:30, a ratio of 2:1 :tada: for note:pan and std::vector.\n\n'.repeat(15_000);
+  const started = performance.now();
+  expect(markdownOf(text, { options }).trim()).toBe(text.trim());
+  expect(performance.now() - started).toBeLessThan(60_000);
+}, 300_000);
