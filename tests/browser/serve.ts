@@ -20,14 +20,14 @@ export interface Served {
 /** The policy that the tests hold every page to. */
 export const policy = "default-src 'self'";
 
-/** Serves a folder with {@link policy}, or single pages by their path. */
+/** Serves a folder with {@link policy}, and further files by their path. */
 export async function serve(folder: string, pages: Record<string, string> = {}): Promise<Served> {
   const server = createServer((request, response) => {
     const path = new URL(request.url ?? '/', 'http://localhost').pathname;
     response.setHeader('Content-Security-Policy', policy);
     const page = pages[path];
     if (page !== undefined) {
-      response.setHeader('Content-Type', 'text/html; charset=utf-8');
+      response.setHeader('Content-Type', types[extname(path)] ?? 'text/html; charset=utf-8');
       response.end(page);
       return;
     }
