@@ -1,11 +1,14 @@
 import type { Larder, Settings } from '@retare/larder';
 import { matterOf, type RecipeReading, readPost, versionsOf } from 'remark-retare';
 import { VFile } from 'vfile';
+import { VFileMessage } from 'vfile-message';
 import { excused } from './excuse.js';
 import type { Finding } from './finding.js';
 import { findingsOf } from './findings-of.js';
 import { mentionsRetare } from './mentions-retare.js';
 import { parsePost } from './parse-post.js';
+import { ratioDrifts } from './rules/ratio-drift.js';
+import { staleVersions } from './rules/stale-version.js';
 import { annotationFindings, askPreserve, missingFrom } from './rules-of-the-text.js';
 
 /** What the check of one post saw. */
@@ -38,11 +41,18 @@ export function checkPost(text: string, path: string, site: Site): CheckedPost {
     ...annotationFindings(reading, settings),
     ...missingFrom(reading, larder, settings),
     ...askPreserve(tree, reading, settings),
+    ...authoredFindings(reading, path, site),
     ...versionFindings(reading, site),
   ];
   for (const finding of excused(findings, tree, text, settings).sort(inReadingOrder)) addMessage(file, finding);
   const { parts, steps } = reading.recipe;
   return { file, amounts: amountsIn(reading), isRecipe: parts.length + steps.length + reading.markers.length > 0 };
+}
+
+/** What is to be said of versions that an author wrote, as against their native lines. */
+function authoredFindings(reading: RecipeReading, path: string, { larder, settings, only }: Site): Finding[] {
+  const findings = [...staleVersions({ reading, larder, settings, path }), ...ratioDrifts(reading, larder, settings)];
+  return findings.filter(({ kitchens }) => only === undefined || kitchens.every((id) => only.includes(id)));
 }
 
 function versionFindings(reading: RecipeReading, { larder, settings, only }: Site): Finding[] {
@@ -59,8 +69,16 @@ function inReadingOrder(a: Finding, b: Finding): number {
   return at(a) - at(b);
 }
 
-function addMessage(file: VFile, { text, rule, severity, kitchens, actual, expected, note, place }: Finding): void {
-  const message = file.message(text, { ...(place === undefined ? {} : { place }), ruleId: rule, source: 'retare' });
+function addMessage(
+  file: VFile,
+  { text, rule, severity, kitchens, actual, expected, note, place, cause }: Finding,
+): void {
+  const message = file.message(text, {
+    ...(place === undefined ? {} : { place }),
+    ...(cause === undefined ? {} : { cause: new VFileMessage(cause.text, cause.place) }),
+    ruleId: rule,
+    source: 'retare',
+  });
   message.fatal = severity === 'error';
   Object.assign(message, { actual, expected, kitchens, ...(note === null ? {} : { note }) });
 }

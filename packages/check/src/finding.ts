@@ -14,5 +14,7 @@ export interface Finding {
   actual: string;
   expected: string[];
   note: string | null;
+  /** A second place, such as the native line that a version was drawn from. */
+  cause?: { text: string; place: Position | undefined };
   place: Position | undefined;
 }

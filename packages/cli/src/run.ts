@@ -1,7 +1,13 @@
 import { Command, CommanderError } from 'commander';
 import { checkCommand } from './commands/check.js';
+import { draftCommand } from './commands/draft.js';
+import { larderCommand } from './commands/larder.js';
+import { readCommand } from './commands/read.js';
 import { type Output, processOutput } from './output.js';
 import { Stop } from './stop.js';
+
+/** Every command, in the order of the help. */
+const commands = [checkCommand, readCommand, larderCommand, draftCommand] as const;
 
 /** Exit codes: nothing wrong, errors found, bad settings or usage. */
 export const exitCodes = { fine: 0, errors: 1, usage: 2 } as const;
@@ -19,13 +25,12 @@ export async function run(args: readonly string[], output: Output = processOutpu
     .exitOverride()
     .configureOutput({ writeOut: output.out, writeErr: output.err })
     .showHelpAfterError('Run `retare --help` for what there is.');
-  program.addCommand(
-    checkCommand(output, (result) => {
+  for (const make of commands) {
+    const command = make(output, (result) => {
       code = result;
-    })
-      .exitOverride()
-      .configureOutput({ writeOut: output.out, writeErr: output.err }),
-  );
+    });
+    program.addCommand(command.exitOverride().configureOutput({ writeOut: output.out, writeErr: output.err }));
+  }
   try {
     await program.parseAsync([...args], { from: 'user' });
     return code;

@@ -1,7 +1,13 @@
+export { isMerged } from './draft/draft-ingredients.js';
+export { type Draft, draftsOf } from './draft/drafts-of.js';
 export { larderOf } from './larder-of.js';
 export { massWords } from './page/mass-words.js';
 export { readerStyle } from './page/reader-style.js';
 export { type Placements, placeInTree, placementsOf } from './place/place-recipe.js';
+export type { KitchenGuess } from './plain/guess-kitchen.js';
+export { type PlainLine, plainLines } from './plain/plain-lines.js';
+export { type PlainPost, readPlainPost } from './plain/read-plain-post.js';
+export { type AttributePlace, attributePlace } from './read/attribute-place.js';
 export { openingLine } from './read/blocks.js';
 export { type Fault, oneOf } from './read/fault.js';
 export { type FrontMatter, type FrontMatterFault, readFrontMatter } from './read/front-matter.js';

@@ -31,10 +31,11 @@ const remarkRetare: Plugin<[RemarkRetareOptions?], Root> = function (
   this: Processor,
   options: RemarkRetareOptions = {},
 ) {
-  const settings: Settings = { ...defaultSettings, ...options.settings };
-  const larder = larderOf(options.larder);
   attachSyntax(this);
   return (tree, file) => {
+    // Read for each post: a development server changes them when the site's files change.
+    const settings: Settings = { ...defaultSettings, ...options.settings };
+    const larder = larderOf(options.larder);
     printAsWritten(this);
     const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
     if (reading === null) return;

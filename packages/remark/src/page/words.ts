@@ -4,6 +4,7 @@ import type { Caution, Exact, Kitchen, Version } from '@retare/core';
 export const pageWords = {
   chooser: 'Cook this in',
   working: 'How these amounts were worked out',
+  shopping: 'What to buy, and what will be left',
   authority: 'Follow your own food-safety authority.',
 } as const;
 

@@ -1,9 +1,9 @@
 import {
   applyEdits,
   type Edit,
-  type Kitchen,
   type LineNote,
   nameIn,
+  translateName,
   type Version,
   type VersionLine,
 } from '@retare/core';
@@ -60,27 +60,26 @@ export function withoutAnnotations(nodes: readonly PhrasingContent[], source: st
 /** What a reader has to know about the line there and then. */
 function noteWords(line: VersionLine, { kitchen }: Version): string {
   const unsold = line.problems.some(({ problem }) => problem.rule === 'unbuyable' && problem.reason === 'not-sold');
-  return [
-    ...line.notes.flatMap((note) => noteText(note, kitchen)),
-    ...(unsold ? [`not sold in ${kitchen.adjective} shops`] : []),
-  ].join('; ');
+  return [...line.notes.flatMap(noteText), ...(unsold ? [`not sold in ${kitchen.adjective} shops`] : [])].join('; ');
 }
 
-function noteText(note: LineNote, { adjective }: Kitchen): string[] {
+function noteText(note: LineNote): string[] {
   switch (note.kind) {
     case 'lighter-kosher':
       return ['by the lighter grain of kosher salt'];
     case 'stand-in': {
       const adds = note.allergens.length === 0 ? '' : `, and adds ${note.allergens.join(' and ')}: an allergen`;
-      return [`in place of ${note.food}, not sold in ${adjective} shops${adds}`];
+      return [`in place of ${note.food}, not sold there${adds}`];
     }
     case 'as-written':
       return [];
   }
 }
 
-/** A food's name for a page of that kitchen. */
-export function shownName(line: VersionLine, kitchen: string): string {
-  const { food, reading } = line.line;
-  return reading.food?.text ?? (food === null ? line.line.text : nameIn(food, kitchen).one);
+/** A line's food by the word that a cook of that kitchen reads for it. */
+export function shownName({ line, food }: VersionLine, kitchen: string): string {
+  const standsIn = food !== null && food !== line.food;
+  if (standsIn) return nameIn(food, kitchen).many;
+  const written = line.name?.text ?? line.reading.food?.text ?? line.text;
+  return (food === null ? null : translateName(food, written, kitchen)) ?? written;
 }

@@ -2,8 +2,6 @@ import {
   type Bought,
   type Exact,
   type Kitchen,
-  nameIn,
-  type Pack,
   plural,
   type VersionLine,
   type VersionPart,
@@ -37,7 +35,9 @@ export function working(part: VersionPart, kitchen: Kitchen, native: string): Ro
       children: [{ type: 'paragraph', children: [words(item)] }],
     })),
   };
-  const summary = wordsElement('summary', {}, [words(pageWords.working)]);
+  const summary = wordsElement('summary', {}, [
+    words(part.standing === 'converted' ? pageWords.working : pageWords.shopping),
+  ]);
   const { dataRetare, className = [] } = marks([kitchen.id], native);
   return blockElement('details', { dataRetare, className: ['retare-working', ...className] }, [summary, list]);
 }
@@ -54,16 +54,16 @@ function workingOf(line: VersionLine, part: VersionPart, kitchen: Kitchen): stri
 function conversion(line: VersionLine, kitchen: Kitchen): string | null {
   const span = line.line.reading.amountSpans[0];
   if (line.stated === null || span === undefined) return null;
+  // What reads as it was written was not rounded.
+  if (!line.edits.some(({ start, end }) => start < span.end && span.start < end)) return null;
   const written = line.line.text.slice(span.start, span.end).trim();
   const here = writeStated(line.stated, kitchen);
-  const standIn = line.food !== null && line.food !== line.line.food ? line.food : null;
-  // A stand-in takes the place of a food by weight.
-  const native = standIn === null ? line.native : { ...line.native, millilitres: null };
-  const exact = exactWords(native, line.stated.statements[0]?.[0]?.unit ?? 'g');
+  // Spoons of one food say nothing of spoons of another.
+  const unit = line.food === line.line.food ? (line.stated.statements[0]?.[0]?.unit ?? 'g') : 'g';
+  const exact = exactWords(line.native, unit);
   if (here === written || exact === null) return null;
-  const of = standIn === null ? '' : ` of ${nameIn(standIn, kitchen.id).many}`;
   const drift = line.drift === null ? '' : `, ${percent(line.drift)}`;
-  return `${written} is ${exact}, here ${here}${of}${drift}`;
+  return `${written}, exactly ${exact}, became ${here}${drift}`;
 }
 
 /** The unrounded amount, in the kind of unit that is shown. */
@@ -80,15 +80,12 @@ function shopping(bought: Bought | null, kitchen: Kitchen): string | null {
   const left = bought.leftoverGrams.toDecimalPlaces(0);
   const leaves = left.greaterThan(0) ? `, which leaves ${massWords(left, kitchen)}` : '';
   if (bought.looseGrams !== null) return `buy ${looseWords(bought.looseGrams, kitchen)}${leaves}`;
-  const packs = bought.packs.map(({ count, pack }) => packsWords(count, pack));
+  const packs = bought.packs.map(({ count, pack }) => {
+    // A bunch is a piece, not a size.
+    if (pack.unit === 'count' && pack.size.equals(1)) return `${count} ${count === 1 ? pack.word : plural(pack.word)}`;
+    return `${count} × ${writeNumber(pack.size, pack.unit)} ${pack.unit === 'count' ? '' : `${unitWord(pack.unit)} `}${count === 1 ? pack.word : plural(pack.word)}`.trim();
+  });
   return `buy ${packs.join(' and ')}${leaves}`;
-}
-
-/** `2 × 400 g tins`, `1 × 1 kg bag`, `2 bunches`, `1 box of 12` */
-function packsWords(count: number, { size, unit, word }: Pack): string {
-  const many = count === 1 ? word : plural(word);
-  if (unit !== 'count') return `${count} × ${writeNumber(size, unit)} ${unitWord(unit)} ${many}`.trim();
-  return size.equals(1) ? `${count} ${many}`.trim() : `${count} ${many} of ${writeNumber(size, unit)}`;
 }
 
 function unitWord(unit: string): string {

@@ -1,0 +1,77 @@
+import { readFileSync } from 'node:fs';
+import { relative } from 'node:path';
+import { parsePost } from '@retare/check';
+import { Exact, isRefusal, type Reauthored, type Refusal, reauthor, type Setting } from '@retare/core';
+import type { LoadedSettings } from '@retare/larder';
+import { type Draft, draftsOf, matterOf, type RecipeReading, readPost } from 'remark-retare';
+import { VFile } from 'vfile';
+import { type DraftFinding, findingsIn } from './findings-in.js';
+import { printBlock } from './print-block.js';
+
+/** A version of a post for one kitchen, drafted. */
+export interface DraftedVersion {
+  kitchen: string;
+  result: Reauthored;
+  blocks: { draft: Draft; text: string }[];
+  /** Errors that the check finds in the blocks: what is drafted has to be publishable. */
+  errors: DraftFinding[];
+}
+
+/** A post and what was drafted for it. */
+export interface DraftedPost {
+  /** As the command names it. */
+  path: string;
+  /** Absolute. */
+  file: string;
+  source: string;
+  /** Null for a post without a recipe. */
+  reading: RecipeReading | null;
+  versions: DraftedVersion[];
+  refused: { kitchen: string; refusal: Refusal }[];
+}
+
+/** What to draft. */
+export interface DraftRequest {
+  kitchens: readonly string[];
+  anchor: string | undefined;
+  cwd: string;
+}
+
+/** Re-authors a post for kitchens. Nothing is written. */
+export function draftPost(file: string, site: LoadedSettings, request: DraftRequest): DraftedPost {
+  const source = readFileSync(file, 'utf8');
+  const post: DraftedPost = {
+    path: relative(request.cwd, file),
+    file,
+    source,
+    reading: readingOf(source, file, site),
+    versions: [],
+    refused: [],
+  };
+  const { reading } = post;
+  if (reading === null || reading.recipe.parts.length === 0) return post;
+  const setting: Setting = {
+    foods: site.larder.foods,
+    kitchens: site.larder.kitchens,
+    tolerance: new Exact(site.settings.tolerance),
+  };
+  for (const kitchen of request.kitchens) {
+    const options = request.anchor === undefined ? {} : { anchor: request.anchor };
+    const result = reauthor(reading.recipe, kitchen, setting, options);
+    if (isRefusal(result)) {
+      post.refused.push({ kitchen, refusal: result });
+      continue;
+    }
+    const drafts = result.infeasible === null ? draftsOf(result, reading, setting) : [];
+    const blocks = drafts.map((draft) => ({ draft, text: printBlock(draft, source) }));
+    const errors = findingsIn(blocks, source, post.path, { ...site, only: [kitchen] });
+    post.versions.push({ kitchen, result, blocks, errors });
+  }
+  return post;
+}
+
+function readingOf(source: string, path: string, { larder, settings }: LoadedSettings): RecipeReading | null {
+  const file = new VFile({ value: source, path });
+  const tree = parsePost(file);
+  return readPost(tree, file, matterOf(tree, file), larder, settings);
+}

@@ -1,0 +1,33 @@
+import { type Food, findFood, nameIn } from '@retare/core';
+import type { Larder } from '@retare/larder';
+
+/** A food that words mean in some kitchens, with what each calls it. */
+export interface Found {
+  id: string;
+  kitchens: { kitchen: string; name: string }[];
+}
+
+/** The foods that words mean, by kitchen: `cornflour` is one food in the US and another in the UK. */
+export function findEntries(words: string, { foods }: Larder, kitchens: readonly string[]): Found[] {
+  const found = new Map<string, Found>();
+  for (const kitchen of kitchens) {
+    const food = findFood(words, foods, kitchen);
+    if (food === null) continue;
+    const entry = found.get(food.id) ?? { id: food.id, kitchens: [] };
+    entry.kitchens.push({ kitchen, name: nameIn(food, kitchen).many });
+    found.set(food.id, entry);
+  }
+  return [...found.values()];
+}
+
+/** Foods with a name that has all of the words in it, at most ten: for words that mean none. */
+export function likeEntries(words: string, { foods }: Larder): string[] {
+  const wanted = words.toLowerCase().split(/\s+/);
+  const has = (name: string) => wanted.every((word) => name.toLowerCase().includes(word));
+  const isLike = ({ id, names }: Food) =>
+    has(id) || Object.values(names).some((list) => list.some(({ one, many }) => has(one) || has(many)));
+  return [...foods.values()]
+    .filter(isLike)
+    .slice(0, 10)
+    .map(({ id }) => id);
+}

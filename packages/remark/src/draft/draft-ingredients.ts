@@ -1,0 +1,89 @@
+import {
+  codesOfLines,
+  type Edit,
+  type Kitchen,
+  nameIn,
+  statedIn,
+  translateName,
+  type Version,
+  type VersionLine,
+  type VersionPart,
+} from '@retare/core';
+import type { Nodes, PhrasingContent } from 'mdast';
+import type { ContainerDirective, TextDirective } from 'mdast-util-directive';
+import { mentionsOf } from '../place/annotation-readings.js';
+import { spliceWords } from '../place/splice-words.js';
+import type { RecipeReading } from '../read/reading.js';
+import { copyNode } from './copy-node.js';
+import { isExcuse } from './is-excuse.js';
+
+/**
+ * The `ingredients` block of a version: the native block with every line in its new words. Markup that the author put around the words
+ * stays. A line whose food is had from another line's amount falls away.
+ */
+export function draftIngredients(
+  part: VersionPart,
+  version: Version,
+  reading: RecipeReading,
+): ContainerDirective | null {
+  const { native } = part.part;
+  const block = reading.blocks.get(native.key);
+  if (block === undefined) return null;
+  const lines = new Map<Nodes, VersionLine>();
+  const merged = new Set<Nodes>();
+  for (const line of part.lines) {
+    const place = reading.lines.get(line.line.key);
+    if (place === undefined) continue;
+    lines.set(place.paragraph, line);
+    if (isMerged(line)) merged.add(place.item);
+  }
+  const draft = copyNode(block, (node) => {
+    if (merged.has(node) || isExcuse(node)) return [];
+    const line = lines.get(node);
+    if (line === undefined || node.type !== 'paragraph') return undefined;
+    return [{ type: 'paragraph', children: lineContent(line, node.children, version, reading) }];
+  });
+  draft.attributes = {
+    ...(native.id === null ? {} : { id: native.id }),
+    kitchen: version.kitchen.id,
+    from: codesOfLines(native).join(' '),
+  };
+  return draft;
+}
+
+/** Its native line states an amount, and what serves it is stated in another line. */
+export function isMerged({ line, food, stated }: VersionLine): boolean {
+  return stated === null && food?.role !== 'cure' && statedIn(line.reading) !== null;
+}
+
+function lineContent(
+  line: VersionLine,
+  children: readonly PhrasingContent[],
+  version: Version,
+  reading: RecipeReading,
+): PhrasingContent[] {
+  const content = spliceWords(children, [...line.edits, ...annotationEdits(line, version, reading)]);
+  return content.map((node) =>
+    copyNode(node, (each) => (each.type === 'textDirective' ? [renamed(each, line, version.kitchen)] : undefined)),
+  );
+}
+
+/** Annotations among the line's words: lengths, temperatures. */
+function annotationEdits({ line, edits }: VersionLine, version: Version, reading: RecipeReading): Edit[] {
+  const directives = reading.lines.get(line.key)?.words.directives ?? [];
+  return directives.flatMap(({ node, start, end }): Edit[] => {
+    const own = mentionsOf(version).get(reading.mentionKeys.get(node) ?? '');
+    const changed = own !== undefined && own.text !== own.mention.text;
+    if (!changed || edits.some((edit) => edit.start < end && start < edit.end)) return [];
+    return [{ start, end, text: own.text }];
+  });
+}
+
+/** An `amount` in a line names the food of the version. */
+function renamed(node: TextDirective, { line, food }: VersionLine, kitchen: Kitchen): TextDirective {
+  const copy = copyNode(node, () => undefined);
+  const of = copy.attributes?.of;
+  if (node.name !== 'amount' || of == null || food === null) return copy;
+  const name = food === line.food ? translateName(food, of, kitchen.id) : nameIn(food, kitchen.id).many;
+  return name === null ? copy : { ...copy, attributes: { ...copy.attributes, of: name } };
+}

@@ -1,0 +1,137 @@
+import {
+  applyEdits,
+  codesOfMethod,
+  lengthFor,
+  listed,
+  type Mention,
+  type PanReport,
+  readLine,
+  readPan,
+  type Version,
+  type VersionLine,
+  type VersionMention,
+  type VersionSteps,
+  writeTerm,
+} from '@retare/core';
+import type { PhrasingContent } from 'mdast';
+import type { ContainerDirective, TextDirective } from 'mdast-util-directive';
+import type { RecipeReading } from '../read/reading.js';
+import { copyNode } from './copy-node.js';
+import { isExcuse } from './is-excuse.js';
+
+/** What a method is drafted from. */
+export interface MethodContext {
+  version: Version;
+  /** The pans that the batch is baked in. */
+  pans: readonly PanReport[];
+  reading: RecipeReading;
+  /** Which line of the version a share is of. */
+  lineOf(mention: Extract<Mention, { kind: 'amount' }>): VersionLine | null;
+}
+
+/**
+ * The `method` block of a version, its annotations kept with their new words so that they can still be checked.
+ *
+ * @returns Null where no amount, pan or temperature differs: then the native method serves that kitchen.
+ */
+export function draftMethod({ steps, mentions }: VersionSteps, context: MethodContext): ContainerDirective | null {
+  const { native } = steps;
+  const block = context.reading.blocks.get(native.key);
+  if (block === undefined || !mentions.some((each) => differs(each, context))) return null;
+  const byKey = new Map(mentions.map((each) => [each.mention.key, each]));
+  const draft = copyNode(block, (node) => {
+    if (isExcuse(node)) return [];
+    const own = node.type === 'textDirective' ? byKey.get(context.reading.mentionKeys.get(node) ?? '') : undefined;
+    return own === undefined || node.type !== 'textDirective' ? undefined : [annotation(node, own, context)];
+  });
+  draft.attributes = {
+    ...(native.id === null ? {} : { id: native.id }),
+    kitchen: context.version.kitchen.id,
+    from: codesOfMethod(native).join(' '),
+  };
+  return draft;
+}
+
+/** A length alone is converted well enough by itself. */
+function differs({ mention, text }: VersionMention, context: MethodContext): boolean {
+  if (mention.kind === 'length') return false;
+  return text !== mention.text || (mention.kind === 'pan' && countIn(mention, context) !== nativeCount(mention));
+}
+
+function annotation(node: TextDirective, own: VersionMention, context: MethodContext): PhrasingContent {
+  const text = textOf(own, context);
+  // `the rest` is no amount that could be read back.
+  if (own.mention.kind === 'amount' && !statesAmount(text, context.version)) return { type: 'text', value: text };
+  const copy = copyNode(node, () => undefined);
+  if (text !== own.mention.text) copy.children = [{ type: 'text', value: text }];
+  const attributes = attributesOf(own.mention, context);
+  for (const [key, value] of Object.entries(attributes)) copy.attributes = { ...copy.attributes, [key]: value };
+  return copy;
+}
+
+function statesAmount(text: string, { kitchen }: Version): boolean {
+  const { amounts, doubt } = readLine(text, { kitchen: kitchen.units });
+  return amounts.length > 0 || doubt !== null;
+}
+
+type PanMention = Extract<Mention, { kind: 'pan' }>;
+
+function textOf({ mention, text }: VersionMention, context: MethodContext): string {
+  if (mention.kind !== 'pan' || mention.reading.count === null || readPan(text)?.count !== null) return text;
+  const count = countIn(mention, context);
+  const { start } = mention.reading.span;
+  const said = count === nativeCount(mention) ? countWords(mention) : `${count} × `;
+  return text.slice(0, start) + said + text.slice(start);
+}
+
+/** The words for how many pans, as written: `two `, `2 × `. */
+function countWords({ text, reading: { span } }: PanMention): string {
+  return /^(?:\p{L}+|\d+)\s+(?:[x×]\s+)?/u.exec(text.slice(span.start, span.end))?.[0] ?? '';
+}
+
+function nativeCount({ count, reading }: PanMention): number {
+  return (count ?? reading.count)?.toNumber() ?? 1;
+}
+
+function countIn(mention: PanMention, { pans }: MethodContext): number {
+  return pans.find(({ native }) => native === mention.text)?.count ?? nativeCount(mention);
+}
+
+function attributesOf(mention: Mention, context: MethodContext): Record<string, string> {
+  const { kitchen } = context.version;
+  if (mention.kind === 'pan') {
+    const { depth } = mention;
+    const count = countIn(mention, context);
+    const said = mention.count !== null || (count !== 1 && mention.reading.count === null);
+    return {
+      ...(depth === null ? {} : { depth: writeTerm(lengthFor(depth.low, depth.unit, kitchen)) }),
+      ...(said ? { count: String(count) } : {}),
+    };
+  }
+  if (mention.kind !== 'amount' || mention.of === null) return {};
+  const line = context.lineOf(mention);
+  return line === null ? {} : { of: nameIn(line, context.version) ?? mention.of };
+}
+
+/** What a line of the version calls its food, read as the check will read it. */
+function nameIn({ line, edits }: VersionLine, { kitchen }: Version): string | null {
+  return readLine(applyEdits(line.text, edits), { kitchen: kitchen.units }).food?.text ?? null;
+}
+
+/** Finds the version's line that a share is of. */
+export function sharedLines(
+  version: Version,
+  native: Parameters<typeof listed>[2],
+  foods: Parameters<typeof listed>[3],
+): MethodContext['lineOf'] {
+  const lines = version.parts.flatMap((part) => part.lines);
+  return (mention) => {
+    const own = listed(
+      mention,
+      lines.map(({ line }) => line),
+      native,
+      foods,
+    );
+    return lines.find(({ line }) => line === own) ?? null;
+  };
+}
