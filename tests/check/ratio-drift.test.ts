@@ -1,7 +1,7 @@
 import { Exact, isRefusal, ratiosOfVersion, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
-import { kitchenIds, setting } from '../reauthoring/setting.js';
 import { recipeInPost } from '../reauthoring/recipe-in-post.js';
+import { kitchenIds, setting } from '../reauthoring/setting.js';
 import { messagesOf, wordsAt } from './checked.js';
 
 const bread = ['500 g strong white bread flour', '350 g water', '10 g fine salt', '7 g fast-action dried yeast'];
@@ -50,12 +50,18 @@ describe('ratio-drift', () => {
     const native = ['225 g self-raising flour', '225 g caster sugar', '225 g unsalted butter', '4 eggs'];
     const plain = ['225 g plain flour', '225 g caster sugar', '225 g unsalted butter', '4 eggs'];
     const names = drifts(plain, { native, kitchen: 'au' }).map(({ reason }) => reason);
-    expect(names).toContainEqual(expect.stringMatching(/leaves out baking powder/));
+    expect(names).toContainEqual(
+      expect.stringMatching(/^This Australian version leaves out baking powder, .* ratio to flour/),
+    );
+    expect(names).toContainEqual(expect.stringMatching(/^Eggs in this Australian version are 19 % below/));
+    expect(drifts([...plain, '2½ tsp baking powder'], { native, kitchen: 'au' })).toHaveLength(4);
   });
 
   test('tells of a food that is left out', () => {
     const [message] = drifts(['500 g bread flour', '350 g water', '7 g instant yeast']);
-    expect(message?.reason).toMatch(/^This EU version leaves out fine salt, and its native ratio may drift by \d+ % only/);
+    expect(message?.reason).toMatch(
+      /^This EU version leaves out fine salt, and its native ratio may drift by \d+ % only/,
+    );
   });
 
   test('says nothing where a line cannot be weighed', () => {

@@ -18,7 +18,9 @@ function post({ lines = native, from = codesOf(native), words = step, methodFrom
 }
 
 function codesOf(lines: readonly string[]): string {
-  const [part] = recipeInPost(`:::ingredients{kitchen=us}\n${lines.map((line) => `- ${line}`).join('\n')}\n:::\n`).parts;
+  const [part] = recipeInPost(
+    `:::ingredients{kitchen=us}\n${lines.map((line) => `- ${line}`).join('\n')}\n:::\n`,
+  ).parts;
   return part === undefined ? '' : codesOfLines(part.native).join(' ');
 }
 

@@ -50,16 +50,24 @@ function inWords(ratio: AuthoredRatio, { adjective }: Kitchen): string {
   const [by, most] = percents(Math.abs(drift), limit);
   if (ratio.version === 0)
     return `This ${adjective} version leaves out ${what}, and its native ratio${to} may drift by ${most} only`;
-  return `${what.charAt(0).toUpperCase()}${what.slice(1)} in this ${adjective} version is ${by} ${drift > 0 ? 'above' : 'below'} the native ratio${to}; its limit is ${most}`;
+  const are = isPlural(ratio, what) ? 'are' : 'is';
+  return `${what.charAt(0).toUpperCase()}${what.slice(1)} in this ${adjective} version ${are} ${by} ${drift > 0 ? 'above' : 'below'} the native ratio${to}; its limit is ${most}`;
 }
 
 /** A food by the words of its line, where there is one line; what it is held against, where that is not the whole. */
 function sidesOf({ name, lines, nativeLines }: AuthoredRatio): { what: string; to: string } {
   const [above = name, below = ''] = name.split(' : ');
   const [line] = lines.length > 0 ? lines : nativeLines;
-  const alone = Math.max(lines.length, nativeLines.length) === 1;
+  // Of self-raising flour only the leavening, or the salt, may be what counts.
+  const alone = Math.max(lines.length, nativeLines.length) === 1 && line?.food?.contains.length === 0;
   const what = (alone ? line?.reading.food?.text : undefined) ?? above;
   return { what, to: below === 'whole' ? '' : ` to ${below}` };
+}
+
+/** `eggs`, by the larder's two names of one thing; `molasses` is one. */
+function isPlural({ lines }: AuthoredRatio, what: string): boolean {
+  const names = lines.flatMap(({ food }) => Object.values(food?.names ?? {}).flat());
+  return names.some(({ one, many }) => one !== many && what.toLowerCase().endsWith(many));
 }
 
 /** Two shares as percentages, with as many digits as tell them apart. */

@@ -108,14 +108,21 @@ function gramsOf({ base, quantity }: Demand): number {
   return base === 'g' ? quantity : 0;
 }
 
-/** Of a pair with one weight only nothing can be said. */
+/**
+ * Of a pair with one weight only nothing can be said; nor of native lines without a pair, where the version has an amount that cannot be
+ * weighed: it may be one of them.
+ */
 function blindLines(held: readonly Held[], demands: readonly Demand[]): ReadonlySet<Line> {
   const weighedNative = new Set(demands.filter((demand) => gramsOf(demand) > 0).flatMap(({ lines }) => lines));
-  return new Set(
-    held.flatMap(({ line, native, grams }) =>
-      native !== null && grams > 0 !== weighedNative.has(native) ? [line, native] : [],
-    ),
+  const pairs = held.flatMap(({ line, native, grams }) =>
+    native !== null && grams > 0 !== weighedNative.has(native) ? [line, native] : [],
   );
+  const kept = new Set(held.map(({ native }) => native));
+  const isPuzzling = held.some(
+    ({ line, native, grams }) => native === null && grams === 0 && line.reading.amounts.length > 0,
+  );
+  const alone = isPuzzling ? demands.flatMap(({ lines }) => lines.filter((line) => !kept.has(line))) : [];
+  return new Set([...pairs, ...alone]);
 }
 
 function massOf(held: readonly Held[]): number {
@@ -128,7 +135,7 @@ function compared(ratio: GuardedRatio, comparison: Comparison): AuthoredRatio | 
   const version = over(ratio.above, held) / over(ratio.below, held);
   if (!Number.isFinite(native) || native === 0 || !Number.isFinite(version)) return null;
   const nativeLines = [...new Set(demands.flatMap((demand) => (ratio.above(demand) > 0 ? demand.lines : [])))];
-  if (version === 0 && !isLeftOut(nativeLines, held)) return null;
+  if (version === 0 && !isLeftOut(ratio.above, demands, held)) return null;
   const counted = held.filter((mass) => ratio.above(mass) > 0);
   const instead =
     counted.length === 1 && counted[0] !== undefined ? insteadOf(counted[0], native, ratio, comparison) : null;
@@ -153,13 +160,18 @@ function overNative(side: Side, demands: readonly Demand[]): number {
 }
 
 /**
- * Whether native lines are missing from a version, not merely another food in their place. Another seasoning is a matter of taste; and
- * where the version has words that cannot be weighed, one of them may be what is looked for.
+ * Whether a version has nothing at all of what a ratio counts, not merely another food in its place (another yeast). Another seasoning is a
+ * matter of taste.
  */
-function isLeftOut(nativeLines: readonly Line[], held: readonly Held[]): boolean {
-  if (held.some(({ native, grams }) => native === null && grams === 0)) return false;
-  const kept = new Set(held.map(({ native }) => native));
-  return nativeLines.every((line) => !kept.has(line) && line.food?.role !== 'seasoning');
+function isLeftOut(above: Side, demands: readonly Demand[], held: readonly Held[]): boolean {
+  const counted = demands.filter((demand) => above(demand) > 0);
+  const roles = counted.flatMap((demand) =>
+    demand.contents.filter((content) => above({ ...demand, contents: [content] }) > 0).map(({ role }) => role),
+  );
+  const lines = new Set(counted.flatMap((demand) => demand.lines));
+  const instead = held.filter(({ native }) => native !== null && lines.has(native));
+  const served = instead.some(({ contents }) => contents.some(({ role }) => roles.includes(role)));
+  return !served && !roles.includes('seasoning');
 }
 
 /** The measure nearest to what would keep the ratio, if it does keep it. */
