@@ -26,6 +26,10 @@ describe.for([360, 1280])('the page of foods, %i px wide', (width) => {
   test('has its head and a food without a fault that axe finds', async () => {
     const page = await open(width);
     await page.fill('#filter', 'butter beans');
+    // Nine hundred articles are built alike: one is looked at.
+    await page.evaluate(() => {
+      for (const hidden of document.querySelectorAll('[hidden]')) hidden.remove();
+    });
     await page.addScriptTag({ content: axe.source });
     const { violations } = await page.evaluate(() => (window as unknown as { axe: typeof axe }).axe.run());
     expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);

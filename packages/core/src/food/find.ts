@@ -140,7 +140,8 @@ function respelt(words: readonly NameWord[], speech: Speech): Named | null {
   const known = speech.index.words();
   let changed = false;
   const corrected = words.map((word) => {
-    const right = plainWords.has(word.text) ? null : meantBy(word.text, known);
+    if (known.has(word.text) || plainWords.has(word.text)) return word;
+    const right = meantBy(word.text, speech.index.slips());
     changed ||= right !== null;
     return right === null ? word : { ...word, text: right };
   });

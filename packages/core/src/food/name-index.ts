@@ -1,4 +1,5 @@
 import type { Food } from './food.js';
+import { type SlipIndex, slipIndex } from './misspelt.js';
 import { nameKey, singularKey } from './name-key.js';
 
 /** Foods by their id, as a larder holds them. */
@@ -20,8 +21,10 @@ interface Meaning {
 export interface ReadyIndex {
   /** What a key means: read out of the index when it is first asked for. */
   meanings(key: string): readonly Meaning[] | undefined;
-  /** Every word that the names use. Made when first asked for: only words that no name has are looked for among them. */
+  /** Every word that the names use. */
   words(): ReadonlySet<string>;
+  /** Those words by the slips that may be made of them. Made when first asked for: only for words that no name has. */
+  slips(): SlipIndex;
 }
 
 const indexes = new WeakMap<Foods, ReadyIndex>();
@@ -58,7 +61,11 @@ export function useNameIndex(foods: Foods, read: () => NameIndex): void {
     index ??= ready(read());
     return index;
   };
-  indexes.set(foods, { meanings: (key) => once().meanings(key), words: () => once().words() });
+  indexes.set(foods, {
+    meanings: (key) => once().meanings(key),
+    words: () => once().words(),
+    slips: () => once().slips(),
+  });
 }
 
 /** The index of foods, worked out if nobody has given them one. */
@@ -73,6 +80,11 @@ export function indexOf(foods: Foods): ReadyIndex {
 function ready(index: NameIndex): ReadyIndex {
   const names = new Map<string, string | readonly Meaning[]>(Object.entries(index));
   let words: ReadonlySet<string> | undefined;
+  let slips: SlipIndex | undefined;
+  const wordsOfNames = () => {
+    words ??= new Set([...names.keys()].flatMap((key) => key.split(' ')));
+    return words;
+  };
   return {
     meanings: (key) => {
       const known = names.get(key);
@@ -81,9 +93,10 @@ function ready(index: NameIndex): ReadyIndex {
       names.set(key, meanings);
       return meanings;
     },
-    words: () => {
-      words ??= new Set([...names.keys()].flatMap((key) => key.split(' ')));
-      return words;
+    words: wordsOfNames,
+    slips: () => {
+      slips ??= slipIndex(wordsOfNames());
+      return slips;
     },
   };
 }
