@@ -1,7 +1,12 @@
+import { builtInLarder } from '@retare/larder';
+import { oneOf } from 'remark-retare';
 import { describe, expect, test } from 'vitest';
 import { render, serving } from './pipeline.ts';
 
 const options = serving('us', 'uk');
+const { kitchens } = builtInLarder();
+const known = [...kitchens.keys()];
+const classes = (kitchens.get('us')?.safe ?? []).map((safe) => safe.class);
 
 /** A slip, what is said of it, and the words at its place. */
 interface Slip {
@@ -34,9 +39,9 @@ const slips: Slip[] = [
   {
     markdown: ':::ingredients{kitchen=gb}\n- 1 cup milk\n:::',
     at: 'gb',
-    says: 'There is no kitchen `gb`. Use `us`, `ca`, `uk`, `eu` or `au`, or add it to your larder file',
+    says: `There is no kitchen \`gb\`. Use ${oneOf(known)}, or add it to your larder file`,
     actual: 'gb',
-    expected: ['us', 'ca', 'uk', 'eu', 'au'],
+    expected: known,
     shows: '<li>1 cup milk</li>',
   },
   {
@@ -128,7 +133,7 @@ const slips: Slip[] = [
   {
     markdown: 'Bake to :core[165°F].',
     at: '165°F',
-    says: '`165°F` does not say of what, so this core temperature cannot be checked. Write `of=` with a listed meat or fish, or with `poultry`, `ground-poultry`, `ground-meat`, `whole-meat`, `pork`, `ham`, `sausage`, `fish`, `shellfish`, `egg-dish`, `casserole`, `leftovers`, `stuffing` or `offal`',
+    says: `\`165°F\` does not say of what, so this core temperature cannot be checked. Write \`of=\` with a listed meat or fish, or with ${oneOf(classes)}`,
   },
   {
     markdown: 'Bake to :core[165°F]{of=poltry}.',
@@ -191,7 +196,7 @@ const slips: Slip[] = [
   {
     markdown: '---\nretare:\n  kitchen: gb\n---\n\nAt :temp[40°C].',
     at: 'gb',
-    says: 'There is no kitchen `gb`. Use `us`, `ca`, `uk`, `eu` or `au`, or add it to your larder file',
+    says: `There is no kitchen \`gb\`. Use ${oneOf(known)}, or add it to your larder file`,
   },
   {
     markdown: '---\nretare:\n  preserve: maybe\n---\n\nAt :temp[40°C].',

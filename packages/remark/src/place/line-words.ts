@@ -80,6 +80,6 @@ function noteText(note: LineNote): string[] {
 export function shownName({ line, food }: VersionLine, kitchen: string): string {
   const standsIn = food !== null && food !== line.food;
   if (standsIn) return nameIn(food, kitchen).many;
-  const written = line.name?.text ?? line.reading.food?.text ?? line.text;
+  const written = (line.name?.text ?? line.reading.food?.text ?? line.text).trim();
   return (food === null ? null : translateName(food, written, kitchen)) ?? written;
 }
