@@ -24,10 +24,13 @@ export function measuredFactors(demands: readonly Demand[]): BatchFactor[] {
   return distinct(demands.filter(({ weight }) => weight > 0).flatMap((demand) => factorsOf(demand, measureSpan)));
 }
 
+/** Factors nearer than this are the same: three eggs of four are three quarters, whatever the last digit. */
+const sameFactor = 1e-9;
+
 function factorsOf(anchor: Demand, { least, most }: BatchSpan): BatchFactor[] {
   return anchor.choices
     .map(({ size }) => ({ factor: size / anchor.quantity, anchor }))
-    .filter(({ factor }) => factor >= least && factor <= most);
+    .filter(({ factor }) => factor >= least - sameFactor && factor <= most + sameFactor);
 }
 
 /** Each factor once, nearest to 1 first; of a factor that several foods set, the first line is the anchor. */
@@ -36,7 +39,7 @@ function distinct(factors: readonly BatchFactor[]): BatchFactor[] {
   const kept: BatchFactor[] = [];
   for (const each of [...factors].sort((a, b) => a.factor - b.factor)) {
     const last = kept.at(-1);
-    if (last === undefined || each.factor - last.factor > 1e-9) kept.push(each);
+    if (last === undefined || each.factor - last.factor > sameFactor) kept.push(each);
     else if (each.anchor === null) kept[kept.length - 1] = each;
   }
   return kept.sort((a, b) => far(a) - far(b) || a.factor - b.factor);

@@ -39,10 +39,12 @@ export function cheapest(
   if (least >= most) return null;
   // Without limits the cheapest of each is the cheapest together.
   for (let room = constraints.length === 0 ? 1e-9 : Math.max(least, firstRoom); ; room *= 6) {
-    const bound = Math.min(least + room, most);
-    const ranked = windows.map((window) => window.ranked(bound - least));
+    const ranked = windows.map((window) => window.ranked(room));
+    // Once every choice is in, only the sum is bounded.
+    const isAll = windows.every(({ isWhole }) => isWhole);
+    const bound = isAll ? most : Math.min(least + room, most);
     const found = isHopeless(ranked, constraints) ? null : new Search(ranked, constraints, bound).run();
-    if (found !== null || bound === most || windows.every(({ isWhole }) => isWhole)) return found;
+    if (found !== null || bound === most) return found;
   }
 }
 

@@ -1,0 +1,220 @@
+import type { Food, Kitchen } from '@retare/core';
+import { type Candidate, candidatesFor } from './optimum-candidates.ts';
+import { soldFor } from './optimum-kinds.ts';
+import type { SmallRecipe, Wanted } from './optimum-recipes.ts';
+
+/** What a full product over all candidates comes to. */
+export interface BruteForce {
+  /** Cost of the cheapest that keeps all ratios; null where nothing does. */
+  best: number | null;
+  /** Cost of the cheapest with the ratios left aside. */
+  free: number | null;
+  /** Combinations that were looked at. */
+  looks: number;
+}
+
+/** A food that has to be had, with all that is worth writing for it. */
+interface Need {
+  food: Food;
+  grams: number;
+  weight: number;
+  list: Candidate[];
+  setsBatch: boolean;
+  step: number;
+  /** Native foods that it serves. */
+  serves: string[];
+}
+
+interface Ratio {
+  above: number[];
+  below: number[];
+  native: number;
+  limit(batch: number): number;
+}
+
+const widest = 0.35;
+const roundingErrors = 1e-9;
+
+/**
+ * The cheapest version of a small recipe, found by trying every combination of every line's candidates at every batch factor.
+ *
+ * @param cutoff Combinations dearer than this are not followed further.
+ */
+export function bruteForce(
+  recipe: SmallRecipe,
+  kitchen: Kitchen,
+  foods: ReadonlyMap<string, Food>,
+  cutoff: number,
+): BruteForce {
+  const needs = needsOf(recipe, kitchen, foods);
+  const ratios = ratiosOf(needs, kitchen, foods);
+  weigh(needs, ratios);
+  const result: BruteForce = { best: null, free: null, looks: 0 };
+  const setters = needs.filter(({ setsBatch }) => setsBatch);
+  const factors = new Set([1, ...setters.flatMap((need) => factorsOf(need, 3 / 4, 4 / 3))]);
+  for (const batch of factors) tryAll(needs, ratios, batch, cutoff, result);
+  if (result.best !== null || setters.length > 0) return result;
+  for (const batch of new Set(needs.flatMap((need) => factorsOf(need, 0.85, 1.15))))
+    tryAll(needs, ratios, batch, cutoff, result);
+  return result;
+}
+
+function factorsOf({ list, grams }: Need, least: number, most: number): number[] {
+  return list.map((each) => each.grams / grams).filter((factor) => factor >= least - 1e-9 && factor <= most + 1e-9);
+}
+
+function needsOf(recipe: SmallRecipe, kitchen: Kitchen, foods: ReadonlyMap<string, Food>): Need[] {
+  const needs: (Omit<Need, 'list' | 'setsBatch' | 'step'> & { wanted: Wanted; standsIn: boolean })[] = [];
+  for (const wanted of recipe.wanted) {
+    const sold = soldFor(wanted.food, kitchen.id);
+    const instead = sold?.sold === false ? sold.standIns[0]?.parts : undefined;
+    const parts = instead ?? [{ food: wanted.food.id, share: 1 }];
+    for (const { food: id, share } of parts) {
+      const food = foods.get(id) ?? wanted.food;
+      const grams = wanted.grams * Number(share);
+      const same = needs.find((need) => need.food === food && (need.standsIn || instead !== undefined));
+      if (same === undefined) {
+        needs.push({ food, grams, weight: 0, serves: [wanted.food.id], wanted, standsIn: instead !== undefined });
+        continue;
+      }
+      if (instead === undefined) same.wanted = wanted;
+      same.grams += grams;
+      same.serves.push(wanted.food.id);
+    }
+  }
+  return needs.map(({ wanted, standsIn: _, ...need }) => ({
+    ...need,
+    ...candidatesFor(need.food, kitchen, { ...wanted, food: need.food, grams: need.grams }),
+  }));
+}
+
+/** How much of each gram of a food counts as a role, its contents counted apart. */
+function share(food: Food, foods: ReadonlyMap<string, Food>, counts: (food: Food) => boolean): number {
+  let [sum, rest] = [0, 1];
+  for (const content of food.contains) {
+    const inside = foods.get(content.food);
+    if (inside === undefined) continue;
+    rest -= Number(content.share);
+    if (counts(inside)) sum += Number(content.share);
+  }
+  return sum + (counts(food) ? rest : 0);
+}
+
+function ratiosOf(needs: readonly Need[], kitchen: Kitchen, foods: ReadonlyMap<string, Food>): Ratio[] {
+  const ratios: Ratio[] = [];
+  const of = (counts: (food: Food) => boolean): number[] => needs.map(({ food }) => share(food, foods, counts));
+  const grams = (side: readonly number[]): number =>
+    needs.reduce((sum, need, at) => sum + need.grams * (side[at] ?? 0), 0);
+  const guard = (above: number[], below: number[], limit: number, orHalfStep: boolean): void => {
+    if (grams(above) < 1e-9 || grams(below) < 1e-9) return;
+    const step = orHalfStep ? Math.max(...needs.map((need, at) => need.step * (above[at] ?? 0))) / 2 : 0;
+    ratios.push({
+      above,
+      below,
+      native: grams(above) / grams(below),
+      limit: (batch) => Math.max(limit, step / (grams(above) * batch)),
+    });
+  };
+  const whole = needs.map(() => 1);
+  const flour = of(({ role }) => role === 'flour');
+  const liquid = of(({ role }) => role === 'liquid');
+  if (grams(flour) >= 0.15 * grams(whole) && grams(flour) > 0) {
+    for (const food of foods.values())
+      if (food.role === 'leavening')
+        guard(
+          of((each) => each === food),
+          flour,
+          0.1,
+          true,
+        );
+    guard(
+      of(({ role }) => role === 'egg'),
+      flour,
+      0.12,
+      false,
+    );
+    for (const own of served(needs, foods, ['liquid', 'sugar', 'fat'])) {
+      const wide = kitchen.scale === null ? 0.06 : 0.03;
+      guard(own, flour, grams(own) < 0.1 * grams(flour) ? 0.1 : wide, false);
+    }
+  }
+  guard(
+    of(({ role }) => role === 'salt'),
+    whole,
+    0.1,
+    true,
+  );
+  for (const own of served(needs, foods, ['seasoning'])) guard(own, whole, 0.1, true);
+  guard(
+    of(({ role }) => role === 'gelling'),
+    liquid,
+    0.05,
+    true,
+  );
+  return ratios;
+}
+
+/** For each native food of these roles what serves it, salt and leavening left out. */
+function served(needs: readonly Need[], foods: ReadonlyMap<string, Food>, roles: readonly string[]): number[][] {
+  const ids = new Set(needs.flatMap(({ serves }) => serves).filter((id) => roles.includes(foods.get(id)?.role ?? '')));
+  return [...ids].map((id) =>
+    needs.map(({ serves, food }) =>
+      serves.includes(id) ? share(food, foods, ({ role }) => role !== 'salt' && role !== 'leavening') : 0,
+    ),
+  );
+}
+
+function weigh(needs: readonly Need[], ratios: readonly Ratio[]): void {
+  needs.forEach((need, at) => {
+    const guarded = ratios.some(
+      ({ above, below }) => (above[at] ?? 0) > 0 || ((below[at] ?? 0) > 0 && below.some((each) => each !== 1)),
+    );
+    need.weight = guarded ? 3 : 1;
+    if (need.food.role === 'seasoning') need.weight = 0.3;
+    if (need.food.role === 'salt') need.weight = 1;
+  });
+}
+
+function tryAll(
+  needs: readonly Need[],
+  ratios: readonly Ratio[],
+  batch: number,
+  cutoff: number,
+  result: BruteForce,
+): void {
+  const size = 0.2 * Math.log(batch) ** 2;
+  const costs = needs.map(({ list, grams, weight }) =>
+    list.map((each) => {
+      const drift = Math.log(each.grams / (grams * batch));
+      return Math.abs(drift) > widest ? Number.POSITIVE_INFINITY : weight * drift * drift + each.fixed;
+    }),
+  );
+  const cheapest = costs.reduce((sum, each) => sum + Math.min(...each), size);
+  if (cheapest < (result.free ?? Number.POSITIVE_INFINITY)) result.free = cheapest;
+  const chosen = new Array<number>(needs.length).fill(0);
+  const keep = (): boolean => ratios.every((ratio) => isKept(ratio, chosen, batch));
+  const next = (at: number, cost: number): void => {
+    if (at === needs.length) {
+      result.looks += 1;
+      if (keep()) result.best = cost;
+      return;
+    }
+    needs[at]?.list.forEach(({ grams }, index) => {
+      const sum = cost + (costs[at]?.[index] ?? 0);
+      // Costs only add up: what is dearer than the best so far stays so.
+      if (sum > cutoff || sum >= (result.best ?? Number.POSITIVE_INFINITY)) return;
+      chosen[at] = grams;
+      next(at + 1, sum);
+    });
+  };
+  next(0, size);
+}
+
+function isKept({ above, below, native, limit }: Ratio, chosen: readonly number[], batch: number): boolean {
+  let [up, down] = [0, 0];
+  for (let at = 0; at < chosen.length; at++) {
+    up += (above[at] ?? 0) * (chosen[at] ?? 0);
+    down += (below[at] ?? 0) * (chosen[at] ?? 0);
+  }
+  return down > 0 && Math.abs(up / down / native - 1) <= limit(batch) + roundingErrors * 10;
+}

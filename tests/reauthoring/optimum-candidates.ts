@@ -1,0 +1,233 @@
+import { type Food, type Kitchen, type MeasureSet, type Pack, type Sold, soldFor } from './optimum-kinds.ts';
+import type { Wanted } from './optimum-recipes.ts';
+
+/** One amount that a cook could write down: grams, and what it costs whatever the batch. */
+export interface Candidate {
+  grams: number;
+  fixed: number;
+}
+
+/** All candidates of a food in a kitchen, from its tools and shops. */
+export interface Candidates {
+  list: Candidate[];
+  /** It comes in packs or pieces that set the batch. */
+  setsBatch: boolean;
+  /** Smallest step of what measures it, grams. */
+  step: number;
+}
+
+const awkwardness = 0.0005;
+const otherEgg = 0.005;
+/** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
+const least = 0.75 / Math.exp(0.36);
+const most = (4 / 3) * Math.exp(0.36);
+
+/** Own list of what may be written for a need; nothing of the searched code is used. */
+export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted): Candidates {
+  const sold = soldFor(food, kitchen.id);
+  if (food.id === 'egg' && wanted.unit === 'count') return eggs(kitchen, wanted.grams);
+  if (sold !== null && sold.packs.length > 0 && !sold.loose && sold.packs.every(({ whole }) => whole !== 'no')) {
+    return wholePacks(sold, wanted);
+  }
+  if (wanted.unit === 'count') return pieces(wanted);
+  return measured(food, kitchen, sold, wanted);
+}
+
+function eggs({ eggs: { sizes, usual } }: Kitchen, grams: number): Candidates {
+  const list = sizes.flatMap((size) =>
+    upTo(grams, Number(size.edibleGrams), 1).map((each) => ({
+      grams: each,
+      fixed: size.name === usual ? 0 : otherEgg,
+    })),
+  );
+  return { list, setsBatch: true, step: 0 };
+}
+
+function wholePacks({ packs }: Sold, { grams, unit }: Wanted): Candidates {
+  const list = packs.flatMap((pack) => {
+    // A cup of chickpeas is drained already; a tin against a tin is net against net.
+    const each = unit !== 'pack' && pack.drainedGrams !== null ? Number(pack.drainedGrams) : Number(pack.grams);
+    return upTo(grams, each, pack.whole === 'half' ? 0.5 : 1).map((size) => ({ grams: size, fixed: 0 }));
+  });
+  return { list, setsBatch: true, step: 0 };
+}
+
+function pieces({ grams, count }: Wanted): Candidates {
+  const each = grams / count;
+  const step = count <= 2 || !Number.isInteger(count) ? 0.5 : 1;
+  const list = [grams, ...upTo(grams, each, step)].map((size) => ({ grams: size, fixed: 0 }));
+  return { list, setsBatch: false, step: step * each };
+}
+
+/** Multiples of a pack or piece that any batch could ask for. */
+function upTo(grams: number, each: number, step: number): number[] {
+  const sizes: number[] = [];
+  for (let count = step; count * each <= grams * most; count += step)
+    if (count * each >= grams * least) sizes.push(count * each);
+  return sizes;
+}
+
+function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wanted): Candidates {
+  const density = Number(
+    (food.densities.find(({ form }) => form === null) ?? food.densities[0])?.gramsPerMl ?? Number.NaN,
+  );
+  const found: Candidate[] = [];
+  let step = Number.POSITIVE_INFINITY;
+  const add = (way: string, least: number): void => {
+    const sizes = sizesOf(way, kitchen, sold);
+    const each = way === 'scale' || way === 'wrapper' ? 1 : density;
+    if (sizes.length === 0 || Number.isNaN(each)) return;
+    const own = way === 'spoon' ? Math.min(...sizes.map(({ size }) => size)) : gapIn(sizes, wanted.grams / each);
+    step = Math.min(step, own * each);
+    for (const { size, awkward } of sizes)
+      found.push({ grams: size * each, fixed: Math.max(least, awkward) * awkwardness });
+  };
+  const usual = (as: Wanted, least: number): void => {
+    for (const way of waysFor(food, kitchen, as, density)) add(way, least);
+    if (kitchen.scale === null) add('wrapper', least);
+    if (kitchen.scale === null && as.unit === 'g' && sold !== null) found.push(...byPack(sold, as.grams, least));
+  };
+  const isNear = (): boolean => found.some(({ grams }) => Math.abs(Math.log(grams / wanted.grams)) <= 0.35);
+  usual(wanted, 0);
+  pinchInto(found, food, kitchen, wanted, density);
+  // What the usual tools do not come near to is measured by another kind, and then by any volume.
+  if (!isNear() && wanted.unit !== 'g') usual({ ...wanted, unit: 'g' }, 3);
+  if (!isNear()) for (const way of ['jug', 'cup', 'spoon']) add(way, 3);
+  const near = found.filter(({ grams }) => grams >= wanted.grams * least && grams <= wanted.grams * most);
+  for (const each of near) each.fixed += leftoverCost(each.grams, food, sold);
+  return { list: cheapestOfEach(near), setsBatch: false, step: Number.isFinite(step) ? step : 0 };
+}
+
+function sizesOf(way: string, kitchen: Kitchen, sold: Sold | null): Size[] {
+  if (way === 'spoon') return spoons(kitchen);
+  if (way === 'cup') return cups(kitchen);
+  if (way === 'jug') return marks(kitchen.jug);
+  if (way === 'scale') return marks(kitchen.scale);
+  const wrapper = sold?.packs.find((pack) => pack.marks !== null);
+  return wrapper === undefined ? [] : cuts(wrapper);
+}
+
+/** A food's ways of being measured: spoons for little, then as the kitchen says for what pours and for what does not. */
+function waysFor(food: Food, kitchen: Kitchen, { grams, unit }: Wanted, density: number): string[] {
+  const scale = marks(kitchen.scale)[0]?.size;
+  const byWeight = unit === 'g' && scale !== undefined;
+  const little = grams / density <= 3.5 * Number(kitchen.units.tbsp);
+  const ways = (food.pours ? kitchen.measures.pours : kitchen.measures.dry).filter(
+    (way) => way !== 'spoon',
+  ) as string[];
+  if (byWeight && !ways.includes('scale')) ways.push('scale');
+  if (little && (!byWeight || grams < (scale ?? 0))) ways.unshift('spoon');
+  return ways;
+}
+
+interface Size {
+  size: number;
+  awkward: number;
+}
+
+function spoons({ spoons: { tsp, tbsp }, units }: Kitchen): Size[] {
+  return [...inSet(tsp, Number(units.tsp)), ...inSet(tbsp, Number(units.tbsp))];
+}
+
+function cups({ cups: set, units }: Kitchen): Size[] {
+  if (set === null) return [];
+  const plain = inSet(set, Number(units.cup));
+  const added = [1, 2, 3].slice(0, set.plusTablespoons);
+  return [
+    ...plain,
+    ...plain.flatMap(({ size }) => added.map((n) => ({ size: size + n * Number(units.tbsp), awkward: 2 }))),
+  ];
+}
+
+function inSet({ wholes, fractions }: MeasureSet, each: number): Size[] {
+  const sizes: Size[] = [];
+  for (let whole = 0; whole <= wholes; whole++) {
+    if (whole > 0) sizes.push({ size: whole * each, awkward: 0 });
+    for (const part of fractions) {
+      sizes.push({ size: (whole + Number(part)) * each, awkward: Number(part) === 0.5 ? 0 : 1 });
+    }
+  }
+  return sizes;
+}
+
+function marks(tool: Kitchen['jug'] | Kitchen['scale']): Size[] {
+  const sizes = new Set<number>();
+  for (const { from, to, step } of tool?.marks ?? []) {
+    for (let at = Number(from); at <= Number(to) + 1e-9; at += Number(step)) sizes.add(at);
+  }
+  return [...sizes].sort((a, b) => a - b).map((size) => ({ size, awkward: 0 }));
+}
+
+/** Cuts by the marks on a wrapper, up to the whole pack. */
+function cuts({ marks: on, grams }: Pack): Size[] {
+  const each = Number(on?.grams);
+  return Array.from({ length: Math.floor(Number(grams) / each + 1e-9) }, (_, at) => ({
+    size: (at + 1) * each,
+    awkward: 0,
+  }));
+}
+
+/** The distance between the marks around an amount. */
+function gapIn(sizes: readonly Size[], at: number): number {
+  const sorted = [...new Set(sizes.map(({ size }) => size))].sort((a, b) => a - b);
+  const above = sorted.findIndex((size) => size >= at - 1e-9);
+  if (above === 0) return sorted[0] ?? 0;
+  if (above < 0) return (sorted.at(-1) ?? 0) - (sorted.at(-2) ?? 0);
+  return (sorted[above] ?? 0) - (sorted[above - 1] ?? 0);
+}
+
+/** Whole packs of what is weighed by nobody at home. */
+function byPack({ packs }: Sold, grams: number, awkward: number): Candidate[] {
+  return packs.flatMap((pack) => {
+    const [from, to] = [
+      Math.max(1, Math.floor(grams / Number(pack.grams) / 2)),
+      Math.ceil((2 * grams) / Number(pack.grams)),
+    ];
+    return Array.from({ length: Math.max(Math.min(to, 8) - from + 1, 0) }, (_, at) => ({
+      grams: (from + at) * Number(pack.grams),
+      fixed: awkward * awkwardness,
+    }));
+  });
+}
+
+/** Under three quarters of the smallest spoon of salt or spice: a pinch, half a spoon. */
+function pinchInto(list: Candidate[], food: Food, kitchen: Kitchen, { grams }: Wanted, density: number): void {
+  const smallest = Math.min(...spoons(kitchen).map(({ size }) => size));
+  if ((food.role !== 'salt' && food.role !== 'seasoning') || !(grams / density < 0.75 * smallest)) return;
+  list.push({ grams: (smallest / 2) * density, fixed: 3 * awkwardness });
+}
+
+function cheapestOfEach(list: readonly Candidate[]): Candidate[] {
+  const sorted = [...list].sort((a, b) => a.grams - b.grams || a.fixed - b.fixed);
+  return sorted.filter(({ grams }, at) => at === 0 || grams / (sorted[at - 1]?.grams ?? 0) > 1 + 1e-9);
+}
+
+/** A share of what is bought, where it stands in the fridge: dearer if it goes off within the week. */
+function leftoverCost(grams: number, { keeps }: Food, sold: Sold | null): number {
+  if (sold === null || sold.packs.length === 0 || sold.loose || sold.tap) return 0;
+  if (keeps.where !== 'fridge' || keeps.days === null) return 0;
+  const cost = keeps.freezes ? 0.003 : keeps.days < 7 ? 0.01 : 0;
+  if (cost === 0) return 0;
+  const { bought, left } = leastLeft(
+    grams,
+    sold.packs.map((pack) => Number(pack.grams)),
+  );
+  return (cost * left) / bought;
+}
+
+/** Every way to buy enough (packs within 3 % count as equal): the least over, then the fewest packs. */
+function leastLeft(grams: number, sizes: readonly number[]): { bought: number; left: number } {
+  let best = { bought: 0, left: Number.POSITIVE_INFINITY, packs: Number.POSITIVE_INFINITY };
+  const buy = (at: number, bought: number, packs: number): void => {
+    const size = sizes[at];
+    if (bought >= 0.97 * grams) {
+      const left = Math.max(bought - grams, 0);
+      if (left < best.left - 1e-9 || (left < best.left + 1e-9 && packs < best.packs)) best = { bought, left, packs };
+      return;
+    }
+    if (size === undefined) return;
+    for (let n = 0; n <= Math.ceil(grams / size); n++) buy(at + 1, bought + n * size, packs + n);
+  };
+  buy(0, 0, 0);
+  return best;
+}
