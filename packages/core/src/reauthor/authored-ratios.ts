@@ -1,5 +1,7 @@
 import type { Stated } from '../amount/stated.js';
 import { Exact } from '../exact.js';
+import type { Foods } from '../food/find.js';
+import type { StatedDensities } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Ingredients, Line, Part, Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
@@ -55,7 +57,7 @@ interface Comparison {
   /** Version's mass over native mass. */
   batch: number;
   kitchen: Kitchen;
-  authored: Ingredients;
+  densities: StatedDensities;
 }
 
 /**
@@ -70,12 +72,20 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
   const [native, kitchen] = [kitchenOf(part.native.kitchen, setting), kitchenOf(authored.kitchen, setting)];
   const densities = densitiesStatedIn(part.native.lines, native.units);
   const plan = planPart(part, { recipe, native, kitchen, foods: setting.foods, densities, weights });
-  const all = heldLines(part, authored, kitchen, setting);
+  // What the native lines state of a food is as true of the version's.
+  const stated = new Map([...densities, ...densitiesStatedIn(authored.lines, kitchen.units)]);
+  const all = heldLines(part, authored, plan.demands, { kitchen, foods: setting.foods, densities: stated });
   const blind = blindLines(all, plan.demands);
   const demands = plan.demands.filter(({ lines }) => !lines.some((line) => blind.has(line)));
   const held = all.filter(({ line }) => !blind.has(line));
   const batch = massOf(held) / demands.reduce((sum, demand) => sum + gramsOf(demand), 0);
-  const comparison = { demands, held, batch: Number.isFinite(batch) && batch > 0 ? batch : 1, kitchen, authored };
+  const comparison = {
+    demands,
+    held,
+    batch: Number.isFinite(batch) && batch > 0 ? batch : 1,
+    kitchen,
+    densities: stated,
+  };
   return plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
 }
 
@@ -85,15 +95,21 @@ function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
   return kitchen;
 }
 
-function heldLines(part: Part, authored: Ingredients, kitchen: Kitchen, { foods }: Setting): Held[] {
-  const densities = densitiesStatedIn(authored.lines, kitchen.units);
+function heldLines(
+  part: Part,
+  authored: Ingredients,
+  demands: readonly Demand[],
+  { kitchen, foods, densities }: { kitchen: Kitchen; foods: Foods; densities: StatedDensities },
+): Held[] {
   const matched = matchLines(part.native.lines, authored.lines);
   return authored.lines.map((line) => {
     const { food, reading } = line;
     const native = matched.get(line) ?? null;
     const weighed = weighReading(reading, weighingOf(reading, food, kitchen, densities));
     const contents = food === null ? [] : contentsOf(food, foods);
-    return { line, native, weighed, grams: middleGrams(weighed), lines: [native ?? line], food, contents };
+    const standsIn = native === null ? demands.find((demand) => food !== null && demand.food === food) : undefined;
+    const lines = native === null ? (standsIn?.lines ?? [line]) : [native];
+    return { line, native, weighed, grams: middleGrams(weighed), lines, food, contents };
   });
 }
 
@@ -117,12 +133,12 @@ function blindLines(held: readonly Held[], demands: readonly Demand[]): Readonly
   const pairs = held.flatMap(({ line, native, grams }) =>
     native !== null && grams > 0 !== weighedNative.has(native) ? [line, native] : [],
   );
-  const kept = new Set(held.map(({ native }) => native));
+  const kept = new Set(held.flatMap(({ lines }) => lines));
   const isPuzzling = held.some(
-    ({ line, native, grams }) => native === null && grams === 0 && line.reading.amounts.length > 0,
+    ({ line, lines, grams }) => lines[0] === line && grams === 0 && line.reading.amounts.length > 0,
   );
-  const alone = isPuzzling ? demands.flatMap(({ lines }) => lines.filter((line) => !kept.has(line))) : [];
-  return new Set([...pairs, ...alone]);
+  const alone = isPuzzling ? demands.filter(({ lines }) => !lines.some((line) => kept.has(line))) : [];
+  return new Set([...pairs, ...alone.flatMap(({ lines }) => lines)]);
 }
 
 function massOf(held: readonly Held[]): number {
@@ -169,14 +185,14 @@ function isLeftOut(above: Side, demands: readonly Demand[], held: readonly Held[
     demand.contents.filter((content) => above({ ...demand, contents: [content] }) > 0).map(({ role }) => role),
   );
   const lines = new Set(counted.flatMap((demand) => demand.lines));
-  const instead = held.filter(({ native }) => native !== null && lines.has(native));
+  const instead = held.filter((each) => each.lines.some((line) => lines.has(line)));
   const served = instead.some(({ contents }) => contents.some(({ role }) => roles.includes(role)));
   return !served && !roles.includes('seasoning');
 }
 
 /** The measure nearest to what would keep the ratio, if it does keep it. */
 function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: Comparison): Stated | null {
-  const { kitchen, authored, batch } = comparison;
+  const { kitchen, densities, batch } = comparison;
   const wanted = gramsThatKeep(held, native, ratio, comparison);
   const { weighed, line } = held;
   if (wanted === null || weighed === null || line.reading.pack !== null) return null;
@@ -187,7 +203,6 @@ function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: 
   const landed = land({ weighed: { grams, millilitres }, dimension, food: line.food, byWrapper: false }, kitchen);
   if (landed === null) return null;
   const stated = stateMeasure(landed.measure, false);
-  const densities = densitiesStatedIn(authored.lines, kitchen.units);
   const again = middleGrams(weighStated(stated, weighingOf(line.reading, line.food, kitchen, densities)));
   const changed = comparison.held.map((each) => (each === held ? { ...each, grams: again } : each));
   const drift = over(ratio.above, changed) / over(ratio.below, changed) / native - 1;

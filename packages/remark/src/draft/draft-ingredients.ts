@@ -9,17 +9,17 @@ import {
   type VersionLine,
   type VersionPart,
 } from '@retare/core';
-import type { Nodes, PhrasingContent } from 'mdast';
+import type { ListItem, Nodes, PhrasingContent } from 'mdast';
 import type { ContainerDirective, TextDirective } from 'mdast-util-directive';
 import { mentionsOf } from '../place/annotation-readings.js';
 import { spliceWords } from '../place/splice-words.js';
 import type { RecipeReading } from '../read/reading.js';
-import { copyNode } from './copy-node.js';
+import { copyNode, type Replacing } from './copy-node.js';
 import { isExcuse } from './is-excuse.js';
 
 /**
  * The `ingredients` block of a version: the native block with every line in its new words. Markup that the author put around the words
- * stays. A line whose food is had from another line's amount falls away.
+ * stays. A line whose food is had from another line's amount falls away; a stand-in of several foods gives a line for each.
  */
 export function draftIngredients(
   part: VersionPart,
@@ -29,26 +29,51 @@ export function draftIngredients(
   const { native } = part.part;
   const block = reading.blocks.get(native.key);
   if (block === undefined) return null;
-  const lines = new Map<Nodes, VersionLine>();
-  const merged = new Set<Nodes>();
+  const byNode = new Map<Nodes, VersionLine>();
   for (const line of part.lines) {
     const place = reading.lines.get(line.line.key);
-    if (place === undefined) continue;
-    lines.set(place.paragraph, line);
-    if (isMerged(line)) merged.add(place.item);
+    if (place !== undefined) byNode.set(place.paragraph, line).set(place.item, line);
   }
-  const draft = copyNode(block, (node) => {
-    if (merged.has(node) || isExcuse(node)) return [];
-    const line = lines.get(node);
-    if (line === undefined || node.type !== 'paragraph') return undefined;
-    return [{ type: 'paragraph', children: lineContent(line, node.children, version, reading) }];
-  });
+  const replacing: Replacing = (node) => {
+    if (isExcuse(node)) return [];
+    const line = byNode.get(node);
+    if (line === undefined) return undefined;
+    if (node.type === 'paragraph')
+      return [{ type: 'paragraph', children: lineContent(line, node.children, version, reading) }];
+    if (node.type !== 'listItem') return undefined;
+    return isMerged(line) ? [] : [copyNode(node, replacing), ...furtherFoods(line).map((text) => itemLike(node, text))];
+  };
+  const draft = copyNode(block, replacing);
   draft.attributes = {
     ...(native.id === null ? {} : { id: native.id }),
     kitchen: version.kitchen.id,
     from: codesOfLines(native).join(' '),
   };
   return draft;
+}
+
+/** What joins the foods of a stand-in in one line: `240 ml milk and 1 tbsp lemon juice`. */
+const joint = / and (?=[\d¼-¾⅐-⅞])/u;
+
+function standsInEdit({ line, edits, food }: VersionLine): Edit | undefined {
+  return food === line.food
+    ? undefined
+    : edits.find(({ start, text }) => start === line.name?.span.start && joint.test(text));
+}
+
+/** The second and further foods of a stand-in, each with its amount. */
+function furtherFoods(line: VersionLine): string[] {
+  return standsInEdit(line)?.text.split(joint).slice(1) ?? [];
+}
+
+function firstFoodOnly(line: VersionLine): Edit[] {
+  const edit = standsInEdit(line);
+  return line.edits.map((each) => (each === edit ? { ...each, text: each.text.split(joint)[0] ?? '' } : each));
+}
+
+function itemLike({ type, spread, checked }: ListItem, text: string): ListItem {
+  const content: ListItem['children'] = [{ type: 'paragraph', children: [{ type: 'text', value: text }] }];
+  return { type, ...(spread == null ? {} : { spread }), ...(checked == null ? {} : { checked }), children: content };
 }
 
 /** Its native line states an amount, and what serves it is stated in another line. */
@@ -62,7 +87,7 @@ function lineContent(
   version: Version,
   reading: RecipeReading,
 ): PhrasingContent[] {
-  const content = spliceWords(children, [...line.edits, ...annotationEdits(line, version, reading)]);
+  const content = spliceWords(children, [...firstFoodOnly(line), ...annotationEdits(line, version, reading)]);
   return content.map((node) =>
     copyNode(node, (each) => (each.type === 'textDirective' ? [renamed(each, line, version.kitchen)] : undefined)),
   );

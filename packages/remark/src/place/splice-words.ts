@@ -12,7 +12,11 @@ export function spliceWords(nodes: readonly PhrasingContent[], edits: readonly E
   const copy = copyOf(nodes);
   const { pieces } = wordsOf(copy);
   for (const edit of sorted(edits).reverse()) {
-    const touched = pieces.filter(({ start, end }) => start < edit.end && edit.start < end);
+    // Words that are only added go behind what stands before them.
+    const touched =
+      edit.start === edit.end
+        ? pieces.filter(({ start, end }) => start <= edit.start && edit.start <= end).slice(0, 1)
+        : pieces.filter(({ start, end }) => start < edit.end && edit.start < end);
     touched.forEach(({ node, start, end }, index) => {
       const from = Math.max(edit.start - start, 0);
       const to = Math.min(edit.end, end) - start;
