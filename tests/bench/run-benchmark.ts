@@ -16,7 +16,7 @@ import {
 import { builtInLarder } from '@retare/larder';
 import { type CorpusReading, type CorpusRecipe, corpusRecipes } from './corpus-recipes.ts';
 import { lineByLine } from './line-by-line.ts';
-import { count, emptyTally, isCookable, isNotSold, type Tally } from './tally.ts';
+import { count, emptyTally, isBroken, isCookable, isNotSold, type Tally } from './tally.ts';
 
 /** Something for the authors of the larder to look at. */
 export interface Trouble {
@@ -30,6 +30,8 @@ export interface Benchmark {
   reading: CorpusReading;
   ways: { lineByLine: Tally; converted: Tally; reauthored: Tally };
   batchFactors: number[];
+  /** Guarded ratios outside their limits in versions that are called feasible. */
+  brokenInFeasible: number;
   infeasible: Trouble[];
   notSold: Trouble[];
   /** Lines of feasible versions that cannot be measured or bought. */
@@ -51,6 +53,7 @@ export function runBenchmark(): Benchmark {
     reading,
     ways: { lineByLine: emptyTally(), converted: emptyTally(), reauthored: emptyTally() },
     batchFactors: [],
+    brokenInFeasible: 0,
     infeasible: [],
     notSold: [],
     uncookable: [],
@@ -114,7 +117,7 @@ function ratiosAsRead(recipe: Recipe, version: Version, setting: Setting): Ratio
   });
 }
 
-function note(file: string, kitchen: string, { version, infeasible }: Reauthored, bench: Benchmark): void {
+function note(file: string, kitchen: string, { version, infeasible, ratios }: Reauthored, bench: Benchmark): void {
   const lines = version.parts.flatMap((part) => part.lines);
   for (const line of lines.filter(isNotSold)) bench.notSold.push({ file, kitchen, words: line.food?.id ?? '' });
   if (infeasible !== null) {
@@ -126,6 +129,7 @@ function note(file: string, kitchen: string, { version, infeasible }: Reauthored
     bench.infeasible.push({ file, kitchen, words: because.join('; ') });
     return;
   }
+  bench.brokenInFeasible += ratios.filter(isBroken).length;
   bench.batchFactors.push(version.batchFactor.toNumber());
   for (const line of lines) {
     if (isCookable(line) || isNotSold(line)) continue;

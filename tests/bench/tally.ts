@@ -22,8 +22,10 @@ export interface Tally {
   drifts: number[];
   ratios: number;
   brokenRatios: number;
-  leftoverGrams: number;
-  leftovers: number[];
+  /** Of food that stands in the fridge, bought in packs or weighed off. */
+  freshLeftoverGrams: number;
+  /** Of opened packs of food that a cook uses whole. */
+  wholeLeftoverGrams: number;
 }
 
 /** Nothing counted yet. */
@@ -38,8 +40,8 @@ export function emptyTally(): Tally {
     drifts: [],
     ratios: 0,
     brokenRatios: 0,
-    leftoverGrams: 0,
-    leftovers: [],
+    freshLeftoverGrams: 0,
+    wholeLeftoverGrams: 0,
   };
 }
 
@@ -55,21 +57,19 @@ export function count(tally: Tally, { version, native, ratios }: Measured): void
   tally.versions += 1;
   const lines = version.parts.flatMap((part) => part.lines);
   const natives = native.parts.flatMap((part) => part.lines);
-  let [good, notSold, left] = [0, 0, 0];
+  let [good, notSold] = [0, 0];
   lines.forEach((line, index) => {
     if (isNotSold(line)) notSold += 1;
     else if (isCookable(line)) good += 1;
     const drift = driftOf(line, natives[index], version.batchFactor);
     if (drift !== null) tally.drifts.push(Math.abs(drift));
-    left += leftoverOf(line, version.kitchen);
+    addLeftover(tally, line, version.kitchen);
   });
   tally.allLines += lines.length;
   tally.lines += lines.length - notSold;
   tally.notSold += notSold;
   tally.goodLines += good;
   if (good === lines.length) tally.wholeVersions += 1;
-  tally.leftoverGrams += left;
-  tally.leftovers.push(left);
   tally.ratios += ratios.length;
   tally.brokenRatios += ratios.filter(isBroken).length;
 }
@@ -101,17 +101,17 @@ function driftOf(line: VersionLine, native: VersionLine | undefined, batch: Exac
 }
 
 /**
- * What a cook would have over of the packs for a line: of food that keeps in no cupboard, and of opened packs of a use-whole food. Packs
- * are bought whether or not the amount is one that the shop would recognise.
+ * What a cook would have over of the packs for a line. Packs are bought whether or not the amount is one that the shop would recognise;
+ * what keeps in a cupboard is no remainder.
  */
-function leftoverOf({ food, chosen, stated }: VersionLine, kitchen: Kitchen): number {
+function addLeftover(tally: Tally, { food, chosen, stated }: VersionLine, kitchen: Kitchen): void {
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if (food === null || sold === null || !sold.sold || sold.tap || chosen.grams === null || chosen.grams.isZero())
-    return 0;
-  if (sold.singly && stated?.statements[0]?.[0]?.unit === 'count') return 0;
-  const spoils = food.keeps.where === 'fridge' && food.keeps.days !== null;
-  if (!spoils && !isUseWhole(sold)) return 0;
-  return buy(chosen.grams, sold, counterStepGrams(kitchen))?.leftoverGrams.toNumber() ?? 0;
+    return;
+  if (sold.singly && stated?.statements[0]?.[0]?.unit === 'count') return;
+  const grams = buy(chosen.grams, sold, counterStepGrams(kitchen))?.leftoverGrams.toNumber() ?? 0;
+  if (isUseWhole(sold)) tally.wholeLeftoverGrams += grams;
+  else if (food.keeps.where === 'fridge' && food.keeps.days !== null) tally.freshLeftoverGrams += grams;
 }
 
 /** A percentile of values, 0 to 1; the median at 0.5. */

@@ -1,8 +1,9 @@
 import { dimensionOf } from '../amount/size.js';
 import { type Stated, statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
-import type { Pack, Sold } from '../food/food.js';
-import { leastLeftGrams, soldIn } from '../kitchen/buy.js';
+import type { Food, Pack, Sold } from '../food/food.js';
+import type { Weighed } from '../food/weigh.js';
+import { counterStepGrams, leastLeftGrams, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy } from '../kitchen/measure.js';
 import { type Need, stateMeasure, tablesFor } from '../version/land.js';
@@ -10,7 +11,7 @@ import { stateRange } from '../version/land-range.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
-import type { Weights } from './weights.js';
+import { type Weights, widestDrift } from './weights.js';
 
 /** What a kitchen's tools, counter and wrappers measure of a demand. */
 export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
@@ -78,7 +79,17 @@ function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const plain = reading.pack === null && !isCounted(demand);
   const dimension = plain ? (dimensionOf(unit) === 'mass' ? 'mass' : 'volume') : food?.pours ? 'volume' : 'mass';
   const marked = food !== null && (soldIn(food, native.id)?.packs.some(({ marks }) => marks !== null) ?? false);
-  return { weighed: need, dimension, food, byWrapper: kitchen.scale !== null && marked };
+  const weighed = dimension === 'mass' ? atLeastOneStep(need, food, kitchen) : need;
+  return { weighed, dimension, food, byWrapper: kitchen.scale !== null && marked };
+}
+
+/** A little less than the counter weighs off is bought as its first step. */
+function atLeastOneStep(need: Weighed, food: Food | null, kitchen: Kitchen): Weighed {
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (sold === null || !sold.loose || sold.singly || sold.packs.length > 0 || need.grams === null) return need;
+  const step = counterStepGrams(kitchen);
+  const isNear = need.grams.lessThan(step) && Math.log(step.dividedBy(need.grams).toNumber()) <= widestDrift;
+  return isNear ? { ...need, grams: step } : need;
 }
 
 /** Grams per millilitre; null where one of them is not known. */

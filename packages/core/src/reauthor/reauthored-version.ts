@@ -179,7 +179,9 @@ function worded(line: Line, own: readonly Chosen[], { kitchen }: DemandContext):
   const also = others
     .map(({ demand, stated }) => ` and ${writeStated(stated, kitchen)} ${nameOf(demand, kitchen.id)}`)
     .join('');
-  const text = `${name}${also}`;
+  // A name may take in the blank before it.
+  const blank = line.name.text.slice(0, line.name.text.length - line.name.text.trimStart().length);
+  const text = `${blank}${name.trimStart()}${also}`;
   return text === line.name.text ? edits : [...edits, { ...line.name.span, text }];
 }
 
