@@ -18,7 +18,8 @@ export function obstacleWords(obstacle: Obstacle, kitchen: Kitchen): string {
 
 /** The least that would have to give. */
 export function changeWords({ name, part, limit }: NonNullable<Infeasible['leastChange']>): string {
-  return `a limit of ${(limit * 100).toFixed(1)} % for ${ratioWords(name, part)}`;
+  const most = `${(limit * 100).toFixed(1)} %`;
+  return name.includes(' : ') ? `a limit of ${most} for ${ratioWords(name, part)}` : `letting ${name} drift by ${most}`;
 }
 
 function ratioWords(name: string, part: string | null): string {

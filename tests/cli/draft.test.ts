@@ -1,0 +1,176 @@
+import { describe, expect, test } from 'vitest';
+import { runOn, testFolder } from './draft-command.js';
+
+const folder = testFolder();
+const draft = (post: string, ...args: readonly string[]) => runOn(folder, post, ['draft', ...args]);
+
+/** A stew on tins, with a share, an oven, a core temperature and a pan. */
+const stew = `---
+title: Stew
+retare:
+  makes: "4 servings"
+---
+
+:::ingredients[For the pot]{kitchen=us anchor="butter beans" #pot}
+* 2 (15-oz) cans **butter beans**, drained
+* 1 cup _heavy cream_
+* ½ tsp table salt (3 g)
+* lemon wedges, to serve
+:::
+
+Words between.
+
+:::method
+1. Heat the oven to :oven[400°F]. Butter a :pan[8×8 in]{depth="2 in"}.
+2. Stir in :amount[½ cup]{of="heavy cream"}, then bake until the middle reads :core[165°F]{of=casserole}, and cut it
+   into :length[2 in] squares.
+:::
+`;
+
+/** The blocks that a draft prints, in their order. */
+const blocksIn = (out: string): string[] => out.match(/^:::\w[\s\S]*?^:::$/gmu) ?? [];
+
+describe('retare draft', () => {
+  test('prints the ingredients of the version with the marks, label, id and bullets of the native block', async () => {
+    const { code, out } = await draft(stew, '--for', 'uk');
+    expect(code).toBe(0);
+    expect(blocksIn(out)[0]).toMatch(
+      /^:::ingredients\[For the pot\]\{#pot kitchen=uk from="(?:[0-9a-z]{3} ){3}[0-9a-z]{3}"\}\n\* 2 × 400 g tins \*\*butter beans\*\*, drained\n\* \d+ ml _double cream_\n\* .* fine salt.*\n\* lemon wedges, to serve\n:::$/u,
+    );
+  });
+
+  test('prints a method whose annotations can still be checked, a code for each', async () => {
+    const [, method] = blocksIn((await draft(stew, '--for', 'uk')).out);
+    expect(method).toMatch(/^:::method\{kitchen=uk from="(?:[0-9a-z]{3} ){3}[0-9a-z]{3}"\}$/mu);
+    expect(method).toContain(':oven[200°C/180°C fan/gas 6]');
+    expect(method).toContain(':pan[20 × 20 cm]{depth="5 cm"}');
+    expect(method).toMatch(/:amount\[\d+ ml\]\{of="double cream"\}/u);
+    expect(method).toContain(':core[74°C]{of=casserole}');
+    expect(method).toContain(':length[5 cm] squares');
+  });
+
+  test('prints no method where no amount, pan or temperature changes', async () => {
+    const post =
+      ':::ingredients{kitchen=uk}\n- 400 g kale\n- 1 tsp fine salt\n:::\n\n:::method\nHeat to :temp[40 °C].\n:::\n';
+    const { out } = await draft(post.replaceAll('40 °C', '40°C'), '--for', 'eu');
+    expect(blocksIn(out).map((block) => block.slice(0, 9))).toEqual([':::ingred']);
+  });
+
+  test('gives the reasons: batch, lines, ratios, pan and runner-up', async () => {
+    const { out } = await draft(stew, '--for', 'uk');
+    expect(out).toMatch(
+      /^Batch factor 0\.\d+, set by whole packs or pieces of butter beans\. Makes about 3 servings\./mu,
+    );
+    expect(out).toMatch(/^butter beans +2 \(15-oz\) cans +[\d.]+ g +2 × 400 g tins +0 % +2 × 400 g tins$/mu);
+    expect(out).toMatch(/^heavy cream +1 cup +[\d.]+ ml +\d+ ml +[−+][\d.]+ % +1 × 300 ml pot +\d+ g, 4 days$/mu);
+    expect(out).toMatch(/^salt : whole \(For the pot\) +0\.\d+ +0\.\d+ +\S+ % +[\d.]+ %$/mu);
+    expect(out).toMatch(/^8×8 in +20 × 20 cm +\S+ %$/mu);
+    expect(out).toContain('Runner-up: ');
+  });
+
+  test('drafts for several kitchens, in the order that they are named in', async () => {
+    const { out } = await draft(stew, '--for', 'au,uk');
+    expect(blocksIn(out).map((block) => /kitchen=(\w+)/u.exec(block)?.[1])).toEqual(['au', 'au', 'uk', 'uk']);
+  });
+
+  test('lets a named anchor set the batch', async () => {
+    const post = stew.replace(' anchor="butter beans"', '').replace('* ½ tsp', '* 3 eggs\n* ½ tsp');
+    const { out, code } = await draft(post, '--for', 'uk', '--anchor', 'butter beans');
+    expect(code).toBe(0);
+    expect(out).toContain('set by whole packs or pieces of butter beans');
+  });
+
+  test('gives every food of a stand-in a line of its own', async () => {
+    const { out } = await draft(
+      ':::ingredients{kitchen=us}\n- 2 cups half-and-half\n- 2 lb potatoes\n:::\n',
+      '--for',
+      'uk',
+    );
+    const [block = ''] = blocksIn(out);
+    expect(block.match(/^- .*/gmu)).toHaveLength(3);
+    expect(block).not.toContain(' and ');
+  });
+
+  test('leaves excuses of native lines out', async () => {
+    const post = stew.replace('* 1 cup', '<!-- retare ignore unbuyable: ours is sold by the cup -->\n\n* 1 cup');
+    expect((await draft(post, '--for', 'uk')).out).not.toContain('retare ignore');
+  });
+
+  test('writes `the rest` of a line as words, which is no amount to be read', async () => {
+    const post = stew
+      .replace('* 1 cup _heavy cream_', '* 3 tbsp olive oil')
+      .replace(
+        ':amount[½ cup]{of="heavy cream"}',
+        ':amount[1 tbsp]{of="olive oil"} and :amount[2 tbsp]{of="olive oil"}',
+      );
+    const { code, out } = await draft(post, '--for', 'au');
+    expect(code).toBe(0);
+    expect(out).not.toContain(':amount[the rest]');
+  });
+});
+
+describe('what cannot be drafted', () => {
+  test('is a preserve, with a word of caution', async () => {
+    const post = stew.replace('retare:\n', 'retare:\n  preserve: true\n');
+    const { code, out, err, after } = await draft(post, '--for', 'uk', '--write');
+    expect([code, out, after]).toEqual([1, '', post]);
+    expect(err).toMatch(
+      /^post\.md is a preserve: .* follow your own food-safety authority\.\nNothing was written\.\n$/u,
+    );
+  });
+
+  test('is a version that could not be bought, measured and kept in its ratios, and the least that would have to give is said', async () => {
+    const { code, out, err, after } = await draft(infeasible, '--for', 'uk', '--write');
+    expect(code).toBe(1);
+    expect(blocksIn(out)).toEqual([]);
+    expect(out).toContain('No version keeps every guarded ratio and can be bought and measured.');
+    expect(out).toMatch(/^- .* would drift by [−+][\d.]+ %; its limit is [\d.]+ %$/mu);
+    expect(out).toMatch(/^- UK shops sell powdered gelatine in packs of 12 g, and the batch asks for 7\.09 g$/mu);
+    expect(out).toMatch(/^The least change that would help: letting gelatin drift by 69\.3 %\.$/mu);
+    expect(err).toContain('Nothing was written.');
+    expect(after).toBe(infeasible);
+  });
+
+  test('is what the check would refuse, and the reason is given', async () => {
+    const post = stew.replace('* 1 cup _heavy cream_', '* 1 tsp pink curing salt');
+    const { code, err, after } = await draft(post, '--for', 'uk', '--write');
+    expect(code).toBe(1);
+    expect(err).toMatch(/would not pass the check:\n {2}.* \(curing-salt\)\nNothing was written\.\n$/u);
+    expect(after).toBe(post);
+  });
+
+  test('is a post without ingredients', async () => {
+    const { code, err } = await draft('# A walk\n', '--for', 'uk');
+    expect([code, err]).toEqual([1, 'post.md has no `ingredients` block, so there is nothing to draft.\n']);
+  });
+});
+
+describe('a slip in the command', () => {
+  test.each([
+    ['an unknown kitchen', ['--for', 'gb'], /^There is no kitchen `gb`\. Use `us`, .* Nothing was drafted\.\n$/u],
+    [
+      'the native kitchen',
+      ['--for', 'us'],
+      /^post\.md is written for the US kitchen already, .* Nothing was drafted\.\n$/u,
+    ],
+    [
+      'an anchor that is not listed',
+      ['--for', 'uk', '--anchor', 'plums'],
+      /^post\.md lists no `plums` with an amount, /u,
+    ],
+    ['no kitchen', [], /--for/u],
+    ['another format', ['--for', 'uk', '--format', 'xml'], /format/u],
+  ])('is %s', async (_, args, message) => {
+    const { code, err, after } = await draft(stew, ...args);
+    expect(code).toBe(2);
+    expect(err).toMatch(message);
+    expect(after).toBe(stew);
+  });
+});
+
+/** UK shops sell powdered gelatine in sachets of 12 g, and the ratio to the milk holds within 5 %: common practice, no source. */
+const infeasible = `:::ingredients{kitchen=us}
+- 2 cups milk
+- 1 (¼-oz) envelope unflavored gelatin
+:::
+`;
