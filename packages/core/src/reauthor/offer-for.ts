@@ -122,7 +122,8 @@ function eggs(demand: Demand, context: OfferContext): Offer {
 function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
   const list = new OfferList();
   const wholes: number[] = [];
-  for (const pack of sold.packs) {
+  // Largest first: of the same contents the fewest packs are bought.
+  for (const pack of [...sold.packs].reverse()) {
     const step = pack.whole === 'half' ? 0.5 : 1;
     const each = packSize(demand, pack);
     wholes.push(each * step);
