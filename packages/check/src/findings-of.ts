@@ -82,13 +82,20 @@ function ofLine(
   settings: Settings,
 ): Counted[] {
   const at = reading.lines.get(line.line.key);
-  const told = line.problems.filter(({ problem }) => converted === null || !aboutWords.has(problem.rule));
+  const told = line.problems.filter(
+    ({ problem }) => (converted === null || !aboutWords.has(problem.rule)) && !touchesCure(line, problem.rule),
+  );
   return told.flatMap((placed) => {
     const place = wordsAt(placed, at?.words, reading.source, at?.paragraph.position);
     const words = line.line.text.slice(placed.span.start, placed.span.end).trim();
     const written = converted === null || words === placed.problem.text ? null : words;
     return counted(placed, kitchen, place, severity(placed, converted, settings), written);
   });
+}
+
+/** A cure is shown as written: to say what else could be measured or bought would be dangerous. */
+function touchesCure({ line }: VersionLine, rule: string): boolean {
+  return line.food?.role === 'cure' && (rule === 'unmeasurable' || rule === 'unbuyable' || rule === 'awkward-leftover');
 }
 
 function ofMention(

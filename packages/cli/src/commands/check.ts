@@ -1,10 +1,9 @@
 import { type CheckedPost, checkFiles, jsonReport, summarise, summaryLine, textReport } from '@retare/check';
-import type { LoadedSettings } from '@retare/larder';
 import { Command, Option } from 'commander';
+import { kitchensNamed } from '../kitchens-named.js';
 import { loadSite } from '../load-site.js';
 import type { Output } from '../output.js';
 import { postFiles } from '../post-files.js';
-import { Stop } from '../stop.js';
 
 interface CheckOptions {
   kitchen?: string;
@@ -25,7 +24,7 @@ function check(args: readonly string[], { kitchen, format }: CheckOptions, outpu
   const started = performance.now();
   const paths = postFiles(args, output.cwd);
   const site = loadSite(paths[0], output.cwd);
-  const only = kitchen === undefined ? undefined : kitchensNamed(kitchen, site);
+  const only = kitchen === undefined ? undefined : kitchensNamed(kitchen, site, 'Nothing was checked.');
   const checked = checkFiles(paths, output.cwd, only === undefined ? site : { ...site, only });
   const summary = summarise(checked, only?.length ?? site.settings.kitchens.length);
   if (format === 'json') output.out(`${JSON.stringify(jsonReport(checked), null, 2)}\n`);
@@ -40,15 +39,4 @@ function textOf(checked: readonly CheckedPost[], color: boolean, last: string): 
 
 function seconds(started: number): string {
   return ((performance.now() - started) / 1000).toFixed(1);
-}
-
-function kitchensNamed(ids: string, { larder }: LoadedSettings): string[] {
-  const known = [...larder.kitchens.keys()];
-  return ids.split(',').map((id) => {
-    const name = id.trim();
-    if (known.includes(name)) return name;
-    throw new Stop(
-      `There is no kitchen \`${name}\`. Use ${known.map((each) => `\`${each}\``).join(', ')}. Nothing was checked.`,
-    );
-  });
 }

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { said } from './said.ts';
+
+const method = (words: string, kitchen = 'us'): string => `:::method{kitchen=${kitchen}}\n${words}\n:::\n`;
+
+describe('underdone', () => {
+  test('names a core temperature below the authority of its own kitchen', () => {
+    expect(said(method('Roast to :core[150°F]{of=poultry}.'), 'underdone')).toEqual([
+      {
+        severity: 'error',
+        kitchens: ['us'],
+        at: '150°F',
+        text: '`150°F` is below the 165°F that USDA gives for poultry. Write `165°F`; readers should follow their own food-safety authority',
+        expected: ['165°F'],
+      },
+    ]);
+  });
+
+  test('is judged by the authority of a version that an author wrote', () => {
+    const post = `${method('Stir.')}\n${method('Roast to :core[60°C]{of=poultry}.', 'uk')}`;
+    const [found] = said(post, 'underdone');
+    expect(found).toMatchObject({ severity: 'error', kitchens: ['uk'], at: '60°C' });
+    expect(found?.text).toContain('UK Food Standards Agency');
+  });
+
+  // 165 °F: USDA FSIS, safe minimum internal temperature chart.
+  test.for([
+    { heat: '164°F', found: 1 },
+    { heat: '165°F', found: 0 },
+    { heat: '170°F', found: 0 },
+    { heat: '73.8°C', found: 1 },
+    { heat: '74°C', found: 0 },
+  ])('$heat for poultry: $found', ({ heat, found }) => {
+    expect(said(method(`To :core[${heat}]{of=poultry}.`), 'underdone')).toHaveLength(found);
+  });
+
+  test('is an error by the food that is named', () => {
+    expect(said(method('To :core[150°F]{of="chicken thighs"}.'), 'underdone')).toHaveLength(1);
+  });
+
+  test('says nothing of other temperatures', () => {
+    expect(said(method('Warm to :temp[110°F], bake at :oven[150°F].'), 'underdone')).toEqual([]);
+  });
+});
