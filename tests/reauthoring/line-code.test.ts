@@ -1,4 +1,4 @@
-import { codesIn, codesOfLines, codesOfMethod, isLineCode, movedSince } from '@retare/core';
+import { codesIn, codesOfLines, codesOfMethod, isLineCode, lineCode, movedSince } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 import { recipeInPost } from './recipe-in-post.js';
 
@@ -57,6 +57,13 @@ describe('the code of a line', () => {
 
   test('changes with the size of a counted food', () => {
     expect(codesOf('- 2 large onions')).not.toEqual(codesOf('- 2 small onions'));
+  });
+
+  test('does not depend on what a larder knows of the food', () => {
+    const [line] = recipeInPost(':::ingredients{kitchen=us}\n- 1 cup milk\n:::\n').parts[0]?.native.lines ?? [];
+    if (line === undefined) throw new RangeError('The post has a line.');
+    expect(line.food).not.toBeNull();
+    expect(lineCode({ ...line, food: null, name: null })).toBe(lineCode(line));
   });
 
   test('stands for the words of a line that the larder does not know', () => {

@@ -28,11 +28,11 @@ export function codesOfMethod({ mentions }: Method): string[] {
 
 /**
  * Three letters or figures that stand for what a line asks for. Another amount, unit, pack or food gives another code; bullets, emphasis,
- * capital letters, ways of writing a fraction and words on preparation do not.
+ * capital letters, ways of writing a fraction and words on preparation do not, nor does what a larder knows of the food.
  */
-export function lineCode({ reading, food, text }: Line): string {
+export function lineCode({ reading, text }: Line): string {
   if (reading.doubt !== null) return codeOf(['?', plain(text)]);
-  return codeOf(['line', ...amountKey(reading), food?.id ?? plain(reading.food?.text ?? text)]);
+  return codeOf(['line', ...amountKey(reading), plain(reading.food?.text ?? text)]);
 }
 
 /** Three letters or figures that stand for an annotation's kind and value. */
@@ -43,13 +43,13 @@ export function mentionCode(mention: Mention): string {
 function valueKey(mention: Mention): string[] {
   switch (mention.kind) {
     case 'amount': {
-      const of = mention.food?.id ?? plain(mention.of ?? mention.reading.food?.text ?? '');
+      const of = plain(mention.of ?? mention.reading.food?.text ?? '');
       return mention.reading.doubt === null ? [...amountKey(mention.reading), of] : [plain(mention.text), of];
     }
     case 'oven':
       return mention.settings.map(ovenKey);
     case 'core':
-      return [...mention.readings.map(temperatureKey), mention.class ?? plain(mention.of ?? '')];
+      return [...mention.readings.map(temperatureKey), plain(mention.of ?? '')];
     case 'temp':
       return mention.readings.map(temperatureKey);
     case 'pan': {
