@@ -120,7 +120,12 @@ const cases: Case[] = [
   { line: '1 × 390 g tin gloop', sold: poured, fault: 'none', because: '2.6 % off counts as equal' },
   { line: '1 × 388 g tin gloop', sold: poured, fault: 'pack-size', because: '3.1 % off does not' },
   { line: '1 × 200 g tin gloop', sold: poured, fault: 'pack-size', because: 'no shop has it' },
-  { line: '2 × 200 g fillets gloop', sold: loose, fault: 'none', because: 'the size of a piece is no label' },
+  {
+    line: '2 × 200 g fillets gloop',
+    sold: soldAs([{ size: 500 }], { loose: true }),
+    fault: 'none',
+    because: 'the size of a piece is no label',
+  },
   { line: '1 tin gloop', sold: tins, fault: 'none', because: 'one whole' },
   { line: '½ tin gloop', sold: tins, fault: 'part-of-pack', because: 'a half is no whole' },
   { line: '½ tin gloop', sold: halves, fault: 'none', because: 'halves are used' },
@@ -220,7 +225,8 @@ describe('a remainder is awkward', () => {
   });
 
   test('of what the shop weighs off it never is: it weighs off what is wanted', () => {
-    expect(rulesOf(ukLine('100 g gloop', loose, fridge(1, false, 500)))).toEqual([]);
+    const both = soldAs([{ size: 500 }], { loose: true });
+    expect(rulesOf(ukLine('475 g gloop', both, fridge(1, false, 500)))).toEqual([]);
   });
 
   test('says how much is left of which packs', () => {
@@ -295,6 +301,20 @@ describe('a use-whole food in another kitchen', () => {
       [{ ...whole, size: 400, drained: 300 }],
       '1 × 425 g can gloop',
       '1 × 400 g tin gloop',
+    ],
+    [
+      'is left in its pack where it is poured, if an equal one is sold',
+      { size: 400, whole: 'no' },
+      [{ size: 390 }],
+      '1 × 400 g can gloop',
+      '1 × 390 g tin gloop',
+    ],
+    [
+      'is weighed out where it is poured and no equal pack is sold',
+      { size: 400, whole: 'no' },
+      [{ size: 380 }],
+      '1 × 400 g can gloop',
+      '400 g gloop',
     ],
     [
       'keeps both ends of a range in one size',

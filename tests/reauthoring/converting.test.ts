@@ -224,6 +224,10 @@ describe('a second statement', () => {
     expect(lines('uk')[0]).not.toContain('cup');
   });
 
+  test.for(['1 cup flour (140 g)', '1 cup flour, 140 g'])('falls away behind the food as well: `%s`', (line) => {
+    expect(textOf(converted(line, 'us', 'uk'))).toBe('140 g flour');
+  });
+
   test('says nothing of another food', () => {
     const mixed = versionOf({ kitchen: 'us', lines: ['1 cup (140 g) flour', '1 cup sugar'] }, 'uk');
     // Granulated sugar: USDA SR26 19335, cup.

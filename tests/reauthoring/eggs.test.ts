@@ -85,15 +85,16 @@ describe('eggs of another kitchen', () => {
     expect(rulesOf(converted('½ large egg', 'us', 'us'))).toEqual(['unbuyable part-of-piece']);
   });
 
-  test.for(kitchenIds)('of a %s carton are bought one by one: no remainder is named', (to) => {
-    expect(rulesOf(converted('4 large eggs', 'us', to))).toEqual([]);
+  test.for(kitchenIds)('are bought one by one in %s: no carton and no remainder is named', (to) => {
+    const line = converted('4 large eggs', 'us', to);
+    expect([line.bought, rulesOf(line)]).toEqual([null, []]);
   });
 });
 
 describe('the size that a line names', () => {
   test.for([
     ['us', 'extra large', 'extra large'],
-    ['us', 'Large', 'large'],
+    ['us', 'Medium', 'medium'],
     ['us', '', 'large'],
     ['eu', '', 'medium'],
     ['au', '', '700 g carton'],

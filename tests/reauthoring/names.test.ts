@@ -161,7 +161,7 @@ describe('the method’s word in brackets', () => {
     ['Chop the herbs.', '1 bunch fresh coriander'],
     ['Use supercilantro.', '1 bunch fresh coriander'],
     ['', '1 bunch fresh coriander'],
-  ])('for the method `%s`: %s', ([prose, line]) => {
+  ] as const)('for the method `%s`: %s', ([prose, line]) => {
     expect(inUk(prose)).toBe(line);
   });
 

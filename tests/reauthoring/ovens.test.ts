@@ -36,6 +36,7 @@ describe('an oven of another kitchen', () => {
     { from: 'us', text: '350°F', to: 'au', becomes: '180°C/160°C fan', by: '176.7 °C' },
     { from: 'us', text: '350°F', to: 'ca', becomes: '350°F', by: 'a Canadian dial is in °F' },
     { from: 'us', text: '350', to: 'uk', becomes: '180°C/160°C fan/gas 4', by: 'the unit is the writer’s own' },
+    { from: 'us', text: '200', to: 'eu', becomes: '90°C/70°C fan', by: 'and never a guess: 93.3 °C' },
     { from: 'us', text: '325°F convection', to: 'uk', becomes: '180°C/160°C fan/gas 4', by: '325 + 25 = 350 °F' },
     { from: 'uk', text: '160 °C fan', to: 'us', becomes: '350°F', by: '160 + 20 = 180 °C = 356 °F' },
     { from: 'au', text: 'fan 180', to: 'uk', becomes: '200°C/180°C fan/gas 6', by: '180 + 20 °C' },
@@ -95,7 +96,8 @@ describe('several settings of one oven', () => {
   });
 
   test('count by the conventional one, wherever it stands', () => {
-    expect(settingsOf('fan 160 °C (180 °C)', 'uk', 'us')).toBe('350°F');
+    expect(settingsOf('fan 150 °C (180 °C)', 'uk', 'eu')).toBe('180°C/160°C fan');
+    expect(settingsOf('gas 3 (180 °C)', 'uk', 'eu')).toBe('180°C/160°C fan');
   });
 });
 

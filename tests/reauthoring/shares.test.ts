@@ -128,6 +128,30 @@ const worked: Worked[] = [
     by: practice,
   },
   {
+    line: '4 cloves garlic',
+    of: 'garlic',
+    shares: ['1 clove', '3 cloves'],
+    to: 'uk',
+    becomes: ['1 clove', '3 cloves'],
+    by: 'the last is a number too',
+  },
+  {
+    line: '2 (15-oz) cans butter beans',
+    of: 'butter beans',
+    shares: ['1 can', '1 can'],
+    to: 'uk',
+    becomes: ['1 × 400 g tin', '1 × 400 g tin'],
+    by: practice,
+  },
+  {
+    line: '3–4 tbsp milk',
+    of: 'milk',
+    shares: ['3–4 tbsp'],
+    to: 'uk',
+    becomes: ['40–60 ml'],
+    by: 'the whole line reads as the line, both ends of it',
+  },
+  {
     line: '1 cup flour',
     of: 'olive oil',
     shares: ['2 tbsp'],
@@ -166,13 +190,10 @@ describe('a share of a line', () => {
   });
 
   test('is tied to its line by the words of `of` before the food that they mean', () => {
-    const post = {
-      kitchen: 'us',
-      lines: ['1 cup sugar', '2 cups granulated sugar'],
-      mentions: sharesOf('granulated sugar', '1 cup'),
-    };
-    // Half of the second line, 400 g (USDA SR26 19335, cup).
-    expect(inVersion(post, 'uk')).toEqual(['200 g']);
+    const lines = ['1 cup sugar', '1–2 cups granulated sugar'];
+    const post = { kitchen: 'us', lines, mentions: sharesOf('granulated sugar', '1–2 cups') };
+    // 200 g a cup (USDA SR26 19335, cup).
+    expect(inVersion(post, 'uk')).toEqual(['200–400 g']);
   });
 });
 
@@ -244,6 +265,18 @@ describe('a share in a version that an author wrote', () => {
       methodVersions: [{ kitchen: 'uk', mentions: [amountOf('200 ml', 'double cream', 'uk')] }],
     };
     expect(inVersion(post, 'uk')).toEqual(['200 ml']);
+  });
+});
+
+describe('a share of a cure', () => {
+  test.for(['½ oz', '½ oz curing salt'])('reads as it was written: %s', (text) => {
+    const mentions = [amountOf(text, 'curing salt', 'us')];
+    expect(inVersion({ kitchen: 'us', lines: ['1 oz curing salt'], mentions }, 'uk')).toEqual([text]);
+  });
+
+  test('that no line lists reads as it was written', () => {
+    const mentions = [amountOf('½ oz', 'curing salt', 'us')];
+    expect(inVersion({ kitchen: 'us', lines: ['1 egg'], mentions }, 'uk')).toEqual(['½ oz']);
   });
 });
 

@@ -96,6 +96,12 @@ describe('a stand-in made up for a test', () => {
     expect([rulesOf(line), textOf(line)]).toEqual([['unbuyable not-sold'], '225 g gloop']);
   });
 
+  test('is not put where the food is sold, though the larder lists one', () => {
+    const sold = foodOf({ any: soldAs([{ size: 100 }], { standIns }) });
+    const setting = larderOf(sold, ...['glop', 'glub'].map((id) => foodOf({ any: tins }, { id })));
+    expect(textOf(converted('8 oz gloop', 'us', 'uk', setting))).toBe('225 g gloop');
+  });
+
   test('is not put for a line without an amount, which is a finding', () => {
     expect(rulesOf(converted('gloop, to serve', 'us', 'uk', larder([], [])))).toEqual(['unbuyable not-sold']);
   });
@@ -106,10 +112,10 @@ describe('a stand-in made up for a test', () => {
     expect([line && textOf(line), line && rulesOf(line)]).toEqual(['225 g gloop', ['unbuyable not-sold']]);
   });
 
-  test('never takes the place of a cure', () => {
-    const cure = foodOf({ us: soldAs([]), any: gone }, { role: 'cure' });
-    expect(textOf(converted('2 oz gloop', 'us', 'uk', larderOf(cure, foodOf({ any: tins }, { id: 'glop' }))))).toBe(
-      '2 oz gloop',
-    );
+  test('never takes the place of a cure, nor does another name', () => {
+    const names = { us: [{ one: 'gloop', many: 'gloop' }], uk: [{ one: 'glue', many: 'glue' }] };
+    const cure = foodOf({ us: soldAs([]), any: gone }, { role: 'cure', names });
+    const larderWithCure = larderOf(cure, ...['glop', 'glub'].map((id) => foodOf({ any: tins }, { id })));
+    expect(textOf(converted('2 oz gloop', 'us', 'uk', larderWithCure))).toBe('2 oz gloop');
   });
 });

@@ -76,7 +76,7 @@ describe('the method of a version', () => {
     ['us', 'us'],
     ['uk', 'us'],
     ['au', 'au'],
-  ])('in %s is the one written for %s', ([to, from]) => {
+  ] as const)('in %s is the one written for %s', ([to, from]) => {
     expect(versionOf(post, to).steps.map((steps) => steps.from)).toEqual([from]);
   });
 });

@@ -34,7 +34,7 @@ const usesUp = new Exact('0.02');
  *
  * @param lines The version's lines, of every part.
  * @param native The native lines that the shares were written against.
- * @returns The amount's words by mention key; null for an amount of a food that is not listed and cannot be converted.
+ * @returns The amount's words by mention key; null where the author's own stand: a cure, or an amount that cannot be converted.
  */
 export function sharesOf(
   mentions: readonly AmountMention[],
@@ -47,6 +47,11 @@ export function sharesOf(
   const byLine = new Map<Line, Share[]>();
   for (const mention of mentions) {
     const line = listed(mention, native, conversion.native, foods);
+    // A cure is shown as it was written everywhere, and so is any part of it.
+    if ((line ?? mention).food?.role === 'cure') {
+      texts.set(mention.key, null);
+      continue;
+    }
     const fraction = line === null ? null : fractionOf(mention, line, conversion);
     if (line === null || fraction === null) texts.set(mention.key, free(mention, conversion));
     else byLine.set(line, [...(byLine.get(line) ?? []), { mention, fraction }]);
