@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import * as larder from '@retare/larder';
 import { describe, expect, test } from 'vitest';
+import { jsonSchemas } from '../../packages/larder/src/schema/json-schemas.js';
 
 const readme = readFileSync(new URL('../../packages/larder/README.md', import.meta.url), 'utf8');
 
@@ -20,7 +21,23 @@ describe('the README', () => {
     const { data, problems } = larder.readSiteLarder(blocks('yaml')[1] ?? '', 'larder.yaml');
     expect(problems).toEqual([]);
     const { foods, kitchens } = larder.extendLarder(larder.builtInLarder(), data ?? {});
-    expect([foods.has('sea-beet'), kitchens.get('us-scale')?.scale?.unit]).toEqual([true, 'g']);
+    expect([foods.has('sea-beet'), kitchens.get('cabin')?.scale?.unit]).toEqual([true, 'g']);
+  });
+
+  test('shows the kitchen of a US cook with a scale as its file has it', () => {
+    const file = readFileSync(new URL('../../packages/larder/kitchens/us-scale.yaml', import.meta.url), 'utf8');
+    expect(blocks('yaml')[2]).toBe(file);
+  });
+
+  test('shows the butter of New Zealand as the food has it', () => {
+    const [, shown = ''] = (blocks('yaml')[3] ?? '').split('\n');
+    const file = readFileSync(new URL('../../packages/larder/foods/fat-and-oil.yaml', import.meta.url), 'utf8');
+    expect(file).toContain(`\n    ${shown}\n`);
+  });
+
+  test('names only JSON Schemas that there are', () => {
+    const named = [...readme.matchAll(/\b([a-z]+\.schema\.json)/g)].map(([, name = '']) => name);
+    expect([...new Set(named)].toSorted()).toEqual(Object.keys(jsonSchemas()).toSorted());
   });
 
   test('shows code that gives what it says', () => {

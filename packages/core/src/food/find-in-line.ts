@@ -73,8 +73,8 @@ function findAs({ before, after }: AsMeasured, words: string, foods: Foods, kitc
   // Found without the word that was added, it is what the words alone would have found.
   if ((before !== '' && found.start > 0) || (after !== '' && found.end < whole.length)) return null;
   // The words that were added stand in no text.
-  const start = Math.max(0, found.start - before.length);
-  return { food: found.food, start, end: Math.min(words.length, found.end - before.length) };
+  const start = Math.max(words.length - words.trimStart().length, found.start - before.length);
+  return { food: found.food, start, end: Math.min(words.trimEnd().length, found.end - before.length) };
 }
 
 function firstFound(spans: readonly Span[], find: (words: string) => FoundFood | null, text: string): NamedFood | null {

@@ -13,6 +13,9 @@ export interface FoundFood {
   end: number;
 }
 
+/** No name is longer: what stands behind so many words is a sentence, and would be read in square or cubic time. */
+const mostWords = 20;
+
 /** Where names are looked up: an index, in the language of a kitchen. */
 interface Speech {
   foods: Foods;
@@ -34,7 +37,7 @@ interface Speech {
  */
 export function findFoodIn(words: string, foods: Foods, kitchen: string): FoundFood | null {
   const speech = { foods, index: indexOf(foods), kitchen };
-  const phrase = nameWords(words);
+  const phrase = nameWords(words).slice(0, mostWords);
   const found = meant(phrase, speech) ?? respelt(phrase, speech);
   const food = found === null ? undefined : foods.get(found.id);
   return found === null || food === undefined ? null : { food, start: found.start, end: found.end };

@@ -1,0 +1,121 @@
+import { findFood, findFoodIn, findFoodOfLine, readLine, translateName } from '@retare/core';
+import { builtInLarder, extendLarder } from '@retare/larder';
+import { describe, expect, test } from 'vitest';
+
+const larder = builtInLarder();
+const { foods } = larder;
+const idOf = (words: string, kitchen = 'us') => findFood(words, foods, kitchen)?.id ?? null;
+const ofLine = (text: string, kitchen = 'us') => findFoodOfLine(readLine(text), foods, kitchen);
+
+describe('words that change the food', () => {
+  test.for([
+    ['brown sugar', 'light-brown-sugar'],
+    ['baking powder', 'baking-powder'],
+    ['coconut milk', 'coconut-milk'],
+    ['butter beans', 'butter-beans'],
+    ['peanut butter', 'peanut-butter'],
+    ['cream cheese', 'cream-cheese'],
+    ['cream of tartar', 'cream-of-tartar'],
+    ['lemon juice', 'lemon-juice'],
+    ['rice vinegar', 'rice-vinegar'],
+    ['vegan cream cheese', null],
+    ['almond cheese', null],
+    ['chocolate mint biscuits', null],
+    ['mango and avocado salsa', null],
+  ] as const)('%s is %s, and not one of its words', ([words, id]) => {
+    expect(idOf(words)).toBe(id);
+  });
+});
+
+describe('other ways of writing a food', () => {
+  test.for([
+    ['tomatoes', 'tomato', 'a plural'],
+    ['freshly grated nutmeg', 'nutmeg', 'words that change nothing'],
+    ['whole raw chicken', 'whole-chicken', 'such a word in the middle'],
+    ['jalepeno', 'jalapeno', 'a letter that is wrong'],
+    ['poatoes', 'potato', 'a letter that is missing'],
+    ['parsely', 'parsley', 'letters that changed places'],
+    ['swiss or rainbow chard', 'swiss-chard', 'a head word that two share'],
+    ['wheat or rye flour', 'plain-flour', 'a head word that two share'],
+    ['breast of chicken', 'chicken-breast', 'a name turned about'],
+    ['fusilli pasta', 'fusilli', 'the word for its kind'],
+    ['crème fraîche', 'creme-fraiche', 'accents'],
+    ['tinned chickpeas', 'chickpeas', 'tinned for canned'],
+  ] as const)('%s is %s: %s', ([words, id]) => {
+    expect(idOf(words)).toBe(id);
+  });
+
+  test.for(['rub', 'quorn', 'gravel', 'moon', '', '/', 'or', 'of', 'or or', 'the'])('`%s` is no food', (words) => {
+    expect(idOf(words)).toBe(null);
+  });
+
+  test('a name means another food in another kitchen', () => {
+    expect([idOf('coriander', 'us'), idOf('coriander', 'uk')]).toEqual(['ground-coriander', 'coriander-leaf']);
+  });
+
+  test('the stretch of the words that names it is told', () => {
+    expect(findFoodIn('2 very crisp radishes', foods, 'us')).toBe(null);
+    expect(findFoodIn('very crisp radishes', foods, 'us')).toMatchObject({ start: 11, end: 19 });
+  });
+
+  test('a food of the site is found beside those of the larder', () => {
+    const sold = { any: { loose: true, source: 'our market' } };
+    const keeps = { where: 'fridge', freezes: false, least: 20, source: 'our kitchen' } as const;
+    const ours = extendLarder(larder, {
+      foods: { 'sea-beet': { names: { any: ['sea beet'] }, role: 'bulk', keeps, sold } },
+    });
+    expect(findFood('fresh sea beet', ours.foods, 'us')?.id).toBe('sea-beet');
+    expect(findFood('butter beans', ours.foods, 'us')?.id).toBe('butter-beans');
+  });
+
+  test('ten thousand words are read in a moment', () => {
+    const from = performance.now();
+    expect(idOf('very '.repeat(10_000))).toBe(null);
+    expect(idOf('x or '.repeat(2000))).toBe(null);
+    expect(performance.now() - from).toBeLessThan(5000);
+  });
+});
+
+describe('the food of a line', () => {
+  test.for([
+    ['400 g tin chopped tomatoes', 'diced-tomatoes', 'in a tin'],
+    ['4 chopped tomatoes', 'tomato', 'not in a tin'],
+    ['1 (4 oz) can green chiles', 'green-chiles-tinned', 'in a can'],
+    ['1 chicken stock', 'chicken-stock-cube', 'counted, so a cube'],
+    ['1 glass of milk', 'milk', 'where the glass is counted'],
+    ['1 chicken', 'whole-chicken', 'counted, so whole'],
+    ['1 lb chicken', 'chicken-meat', 'weighed'],
+    ['1 tsp chicken bouillon', 'chicken-stock-cube', 'by the spoon, so powder'],
+    ['2 cups chicken bouillon', 'chicken-stock', 'by the cup'],
+    ['Salt and pepper to taste', 'table-salt', 'the first of two without an amount'],
+  ] as const)('%s is %s: %s', ([text, id]) => {
+    expect(ofLine(text)?.food.id).toBe(id);
+  });
+
+  test('its name stands in the line, whatever was added to find it', () => {
+    expect(ofLine('1 (14 oz) can whole tomatoes, drained')?.name.text).toBe('whole tomatoes');
+    expect(ofLine('1 chicken stock')?.name.text).toBe('chicken stock');
+  });
+});
+
+describe('the name in another kitchen', () => {
+  const courgette = foods.get('courgette');
+  const shown = (written: string, howMany: 'one' | 'many' | 'uncounted') =>
+    courgette && translateName(courgette, written, 'uk', howMany);
+
+  test('has the number of the line, where the written word shows none', () => {
+    expect([shown('zucchini', 'one'), shown('zucchini', 'many')]).toEqual(['courgette', 'courgettes']);
+  });
+
+  test('has the number of the written word, where that shows one', () => {
+    expect(shown('zucchinis', 'uncounted')).toBe('courgettes');
+  });
+
+  test('keeps a capital', () => {
+    expect(shown('Zucchini', 'many')).toBe('Courgettes');
+  });
+
+  test('is none where the written word is understood', () => {
+    expect(shown('courgette', 'one')).toBe(null);
+  });
+});
