@@ -26,6 +26,7 @@ const accidents = [
 
 describe.each(pipelines)('$name', ({ around, whole }) => {
   test.for(accidents)('`%s` reads as it was written', (line) => {
+    expect(htmlOf(line, around)).toBe(htmlOf(line, { without: true }));
     expect(htmlOf(line, around).replace(/<[^>]+>/g, '')).toBe(line.replaceAll('**', ''));
     expect(render(line, around).messages).toEqual([]);
   });

@@ -88,6 +88,11 @@ describe('a native block', () => {
     expect(html).not.toMatch(/<div>9/);
   });
 
+  test("keeps the author's markup inside an annotation", () => {
+    const html = htmlOf('Warm it to :temp[*110*°F].', { options: serving('us', 'uk') });
+    expect(html).toContain('<em>110</em>°F</span><span data-retare="uk">43°C</span>');
+  });
+
   test('of a method keeps its label', () => {
     expect(htmlOf(':::method[For the *sauce*]\nStir.\n:::')).toContain(
       '<p class="retare-part">For the <em>sauce</em></p>',
