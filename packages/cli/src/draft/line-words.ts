@@ -1,4 +1,13 @@
-import { type Bought, type Exact, type Kitchen, plural, type VersionLine, writeNumber, writeTerm } from '@retare/core';
+import {
+  type Bought,
+  dimensionOf,
+  type Exact,
+  type Kitchen,
+  plural,
+  type VersionLine,
+  writeNumber,
+  writeTerm,
+} from '@retare/core';
 import { massWords } from 'remark-retare';
 
 /** The native amount, as written; null for a line without one. */
@@ -8,25 +17,11 @@ export function nativeWords({ line }: VersionLine): string | null {
   return amounts.length === 0 || words.length === 0 ? null : words.join(' ');
 }
 
-const volumes: ReadonlySet<string> = new Set([
-  'ml',
-  'cl',
-  'dl',
-  'l',
-  'tsp',
-  'tbsp',
-  'cup',
-  'floz',
-  'pint',
-  'quart',
-  'gallon',
-]);
-
 /** What the batch asks for before it is landed on a measure: grams, or millilitres where the version measures by volume. */
 export function exactWords({ native, stated }: VersionLine, batch: Exact, kitchen: Kitchen): string | null {
   const unit = stated?.statements[0]?.[0]?.unit;
   if (unit === undefined) return null;
-  const byVolume = volumes.has(unit) && native.millilitres !== null;
+  const byVolume = dimensionOf(unit) === 'volume' && native.millilitres !== null;
   const size = byVolume ? native.millilitres : (native.grams ?? native.millilitres);
   if (size === null) return null;
   const inOunces =
