@@ -1,5 +1,6 @@
 import {
   applyEdits,
+  defaultWeights,
   Exact,
   findFoodOfLine,
   isRefusal,
@@ -228,12 +229,28 @@ function aboutEggs(): string[] {
   const [us, light] = [worked(sponge, 'us'), worked(sponge, 'us', withLightEggs())];
   const grams = (of: Kitchen, name: string): string =>
     of.eggs.sizes.find((size) => size.name === name)?.edibleGrams.toFixed(2) ?? '';
+  const least = leastAtAnEighth();
   const words =
     `Five large US eggs hold 5 × ${grams(kitchen('us'), 'large')} g, four large UK ones 4 × ${grams(kitchen('uk'), 'large')} g without the shell: ` +
-    `the UK class is a band per egg, and its middle counts, while the US class is the least of a carton. So the batch is ${us.version.batchFactor.toFixed(3)}. ` +
-    `Weighed by the least of its class, 63 g in the shell, the UK egg would be lighter, and the same five eggs a batch of ${light.version.batchFactor.toFixed(3)}. ` +
-    'The middle is nearer to what is in the box.';
+    `the UK class is a band per egg, and its middle counts, while the US class is the least of a carton. So five eggs are a batch of ${us.version.batchFactor.toFixed(3)}. ` +
+    `Made ${least.batch.toFixed(3)} of the native size on the same five eggs, the egg alone would be ${signed(least.drift)} off; with the size of the batch that costs ${least.cost.toFixed(5)} before any other line, against ${us.cost.toFixed(5)} in all. ` +
+    `A batch of ${least.batch.toFixed(3)} is what five eggs give if the UK egg too weighs the least of its class, 63 g in the shell, which is not how this larder weighs it; ` +
+    `even then the choice is ${light.version.batchFactor.toFixed(3)} at ${light.cost.toFixed(5)}, and the runner-up ${light.runnerUp?.batchFactor.toFixed(3) ?? 'none'} at ${light.runnerUp?.cost.toFixed(5) ?? ''}.`;
   return ['## Why not a batch of 1.13 for the sponge', '', wrapped(words), ''];
+}
+
+/** What five US eggs cost at the least in a batch of 5 × US class minimum over 4 × UK class minimum. */
+export function leastAtAnEighth(): { batch: number; drift: number; cost: number } {
+  const large = (id: string) => kitchen(id).eggs.sizes.find(({ name }) => name === 'large');
+  const [us, uk] = [large('us'), large('uk')];
+  if (us === undefined || uk === undefined) throw new RangeError('There are no large eggs.');
+  const batch = us.typicalGrams
+    .times(5)
+    .dividedBy(new Exact(leastOfClass.large ?? 0).times(4))
+    .toNumber();
+  const share = us.edibleGrams.times(5).dividedBy(uk.edibleGrams.times(4)).dividedBy(batch).toNumber();
+  const { guarded, batch: size } = defaultWeights;
+  return { batch, drift: share - 1, cost: guarded * Math.log(share) ** 2 + size * Math.log(batch) ** 2 };
 }
 
 function signed(fraction: number): string {

@@ -47,6 +47,10 @@ function lastWord(name: string): string {
   return name.toLowerCase().split(/\s+/).at(-1)?.replace(/s$/, '') ?? '';
 }
 
+/** Words for foods that say what is done: `cream the butter` names no cream, `flour the board` no flour. */
+const asVerb =
+  /\b(?:cream|butter|flour|oil|salt|sugar|pepper|water|egg)\s+(?:the|a|an|your|two|both|it|them|together|and\s+(?:flour|line|sugar))\b/g;
+
 interface Sentence {
   words: ReadonlySet<string>;
   /** It whips, fills, pours over or serves. */
@@ -59,7 +63,10 @@ function sentencesOf(recipe: Recipe): Sentence[] {
   let known = sentences.get(recipe);
   if (known === undefined) {
     const texts = recipe.steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.;!?\n]/));
-    known = texts.map((text) => ({ words: new Set(text.match(/\p{L}+/gu) ?? []), apart: apart.test(text) }));
+    known = texts.map((text) => ({
+      words: new Set(text.replace(asVerb, ' ').match(/\p{L}+/gu) ?? []),
+      apart: apart.test(text),
+    }));
     sentences.set(recipe, known);
   }
   return known;

@@ -1,0 +1,136 @@
+import { isRefusal, type Reauthored, reauthor } from '@retare/core';
+import { describe, expect, test } from 'vitest';
+import { type Post, panOf, recipeOf, rulesOf, textOf } from './recipe-of.js';
+import { setting } from './setting.js';
+
+function worked(post: Post, to: string, anchor?: string): Reauthored {
+  const result = reauthor(recipeOf(post), to, setting, anchor === undefined ? {} : { anchor });
+  if (isRefusal(result)) throw new Error(result.kind);
+  return result;
+}
+
+const linesOf = ({ version }: Reauthored): string[] => version.parts.flatMap((part) => part.lines.map(textOf));
+const names = ({ ratios }: Reauthored): string[] => ratios.map(({ name }) => name);
+
+describe('a batch', () => {
+  test('stays as it is where nothing is used whole and the ratios hold', () => {
+    const result = worked({ kitchen: 'us', lines: ['2 cups flour', '1 cup milk', '¼ cup sugar'] }, 'uk');
+    expect(result.version.batchFactor.toString()).toBe('1');
+    expect(result.anchor).toBeNull();
+  });
+
+  test('is that of the named anchor, and the free one is the runner-up where it costs less than half', () => {
+    const post: Post = { kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '1 lb smoked sausage', '3 cups water'] };
+    const result = worked(post, 'eu', 'butter beans');
+    expect(result.version.batchFactor.toFixed(4)).toBe('0.9406');
+    expect(result.anchor).toBe('butter beans');
+  });
+
+  test('is refused an anchor that no line names', () => {
+    const result = reauthor(recipeOf({ kitchen: 'us', lines: ['2 cups flour'] }), 'uk', setting, { anchor: 'leeks' });
+    expect(result).toEqual({ kind: 'unknown-anchor', anchor: 'leeks' });
+  });
+
+  test('never moves with a curing salt in it, and the cure stands as written', () => {
+    const result = worked({ kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '4 g pink curing salt'] }, 'uk');
+    expect(result.version.batchFactor.toString()).toBe('1');
+    expect(linesOf(result)[1]).toBe('4 g pink curing salt');
+  });
+
+  test('of a preserve is not drafted at all', () => {
+    const result = reauthor(recipeOf({ kitchen: 'us', lines: ['4 cups sugar'], preserve: true }), 'uk', setting);
+    expect(result).toEqual({ kind: 'preserve' });
+  });
+});
+
+describe('a use-whole food', () => {
+  test.for([
+    { line: '2 (15-oz) cans butter beans', to: 'uk', becomes: '2 × 400 g tins butter beans' },
+    { line: '5 eggs', to: 'au', becomes: /^\d+ eggs/ },
+  ])('$line is whole in $to', ({ line, to, becomes }) => {
+    const [text] = linesOf(worked({ kitchen: 'us', lines: [line, '3 cups water'] }, to));
+    expect(text).toMatch(becomes);
+  });
+
+  test('that comes in no pack so small makes the recipe infeasible, and says which pack is nearest', () => {
+    const result = worked({ kitchen: 'us', lines: ['⅓ cup canned black beans', '1 cup corn'] }, 'uk');
+    expect(result.infeasible?.because[0]).toMatchObject({ kind: 'no-amount' });
+    expect(result.infeasible?.leastChange?.limit).toBeGreaterThan(0.35);
+    expect(linesOf(result)[0]).toMatch(/^1 × \d+ g tin/);
+  });
+});
+
+describe('ranges, options and gestures', () => {
+  test('a range is still one of about its width, on one unit', () => {
+    const [text] = linesOf(worked({ kitchen: 'us', lines: ['2–3 cups milk'] }, 'uk'));
+    const [, low = '', high = ''] = /^(\d+)–(\d+) ml milk$/.exec(text ?? '') ?? [];
+    expect(Number(high) / Number(low)).toBeGreaterThan(1.4);
+    expect(Number(high) / Number(low)).toBeLessThan(1.6);
+  });
+
+  test('what is served beside the dish is not drawn away from its size by other lines', () => {
+    const result = worked({ kitchen: 'eu', lines: ['500 g carrots', '200 g butter, to serve'] }, 'uk');
+    expect(linesOf(result)[1]).toBe('200 g butter, to serve');
+  });
+
+  test('an eighth of a teaspoon of a spice is a pinch', () => {
+    const result = worked({ kitchen: 'us', lines: ['⅛ tsp cayenne pepper', '1 lb carrots'] }, 'uk');
+    expect(linesOf(result)[0]).toMatch(/^1 pinch/);
+  });
+});
+
+describe('guarded ratios', () => {
+  const batter = ['2 cups flour', '1 cup milk', '¼ cup sugar', '1 cup heavy cream'];
+
+  test('leave out what the method only whips and fills with', () => {
+    const prose = 'Beat flour, milk and sugar. Whip the cream and fill the cake with it.';
+    expect(names(worked({ kitchen: 'us', lines: batter, prose }, 'uk'))).not.toContain('heavy cream : flour');
+  });
+
+  test('hold what the method also stirs in', () => {
+    const prose = 'Beat flour, milk, sugar and half the cream. Whip the cream and fill the cake with it.';
+    expect(names(worked({ kitchen: 'us', lines: batter, prose }, 'uk'))).toContain('heavy cream : flour');
+  });
+
+  test('know cream from creaming', () => {
+    const prose = 'Cream the butter. Beat flour, milk and sugar. Whip the cream and fill the cake with it.';
+    expect(names(worked({ kitchen: 'us', lines: batter, prose }, 'uk'))).not.toContain('heavy cream : flour');
+  });
+
+  test('of flour hold only where flour is at least 15 % of the mass', () => {
+    expect(names(worked({ kitchen: 'eu', lines: ['80 g flour', '920 ml milk'] }, 'uk'))).toEqual([]);
+    expect(names(worked({ kitchen: 'eu', lines: ['200 g flour', '800 ml milk'] }, 'uk'))).toEqual(['milk : flour']);
+  });
+
+  test('count what is in self-raising flour, and merge what stands in for it', () => {
+    const lines = ['200 g self-raising flour', '1 tsp baking powder', '100 ml milk'];
+    const result = worked({ kitchen: 'uk', lines }, 'eu');
+    expect(names(result)).toContain('baking powder : flour');
+    const [flour = '', powder = ''] = linesOf(result);
+    expect(flour).toMatch(/^190 g plain flour$/);
+    // 10 g in the flour and a teaspoon of 4.6 g.
+    expect(powder).toMatch(/^1[45] g baking powder|^1 × 15 g sachet baking powder/);
+  });
+});
+
+describe('pans', () => {
+  test('keep their number', () => {
+    const post: Post = {
+      kitchen: 'us',
+      lines: ['2 cups flour', '1 cup milk'],
+      mentions: [panOf('two 8-inch round')],
+      prose: 'Divide between two 8-inch round pans and bake.',
+    };
+    const { pans, version } = worked(post, 'uk');
+    expect(pans[0]).toMatchObject({ count: 2, changed: null, version: '20 cm' });
+    expect(version.steps[0]?.mentions[0]?.text).toMatch(/^(?:two|2 ×) 20 cm/);
+  });
+});
+
+test('every line of these dishes can be bought and measured', () => {
+  const result = worked({ kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '1 cup milk', '1 lb carrots'] }, 'uk');
+  expect(result.version.parts.flatMap((part) => part.lines.flatMap(rulesOf))).not.toContain('unmeasurable');
+  expect(
+    result.version.parts.flatMap((part) => part.lines.flatMap(rulesOf)).filter((rule) => rule.startsWith('un')),
+  ).toEqual([]);
+});
