@@ -107,6 +107,16 @@ export const containers: Readonly<Record<string, string>> = {
   jars: 'jar',
   bottle: 'bottle',
   bottles: 'bottle',
+  pot: 'pot',
+  pots: 'pot',
+  punnet: 'punnet',
+  punnets: 'punnet',
+  tray: 'tray',
+  trays: 'tray',
+  canister: 'canister',
+  canisters: 'canister',
+  jug: 'jug',
+  jugs: 'jug',
 };
 
 /** Container words that stand for several. */
@@ -144,6 +154,8 @@ export const looseMeasures: Readonly<Record<string, 'one' | 'many'>> = Object.fr
     ['cube', 'cubes'],
     ['sheet', 'sheets'],
     ['wedge', 'wedges'],
+    ['wheel', 'wheels'],
+    ['ring', 'rings'],
     ['drop', 'drops'],
     ['jigger', 'jiggers'],
     ['recipe', 'recipes'],
@@ -154,7 +166,6 @@ export const looseMeasures: Readonly<Record<string, 'one' | 'many'>> = Object.fr
     ['chunk', 'chunks'],
     ['slab', 'slabs'],
     ['rack', 'racks'],
-    ['punnet', 'punnets'],
     ['scoop', 'scoops'],
     ['bulb', 'bulbs'],
     ['bundle', 'bundles'],
