@@ -97,3 +97,10 @@ describe('stand-ins', () => {
     `);
   });
 });
+
+test.for(['heavy-cream', 'whipping-cream', 'single-cream', 'reduced-fat-milk'])(
+  '%s says how its fat differs between kitchens',
+  (id) => {
+    expect(foods.get(id)?.note).toMatch(/^Fat, .* us .*\d %|^Fat, .*\d % in the US/);
+  },
+);

@@ -12,6 +12,7 @@ export interface Explaining {
 export function explainFood(food: Food, { larder, kitchens }: Explaining): Section[] {
   const sections: Section[] = [
     { title: 'names', rows: nameRows(food, kitchens) },
+    { title: 'note', rows: food.note === undefined ? [] : [{ text: food.note, source: '' }] },
     { title: 'role', rows: [{ text: roleText(food), source: '' }] },
     { title: 'weights', rows: densityRows(food, larder) },
     { title: 'pieces', rows: food.pieces.map(({ unit, size, grams, source }) => pieceRow(unit, size, grams, source)) },

@@ -98,6 +98,8 @@ export interface Food {
   /** Names by kitchen id; `any` holds those understood everywhere. The first of a list is the one to show. */
   names: Readonly<Record<string, readonly FoodName[]>>;
   role: Role;
+  /** What a cook should know of it, such as how it differs between kitchens. */
+  note?: string;
   /** Measured like a liquid: by jug, cup or spoon, never by the piece. */
   pours: boolean;
   densities: readonly Density[];

@@ -22,6 +22,7 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
     id,
     names: { ...base?.names, ...mapValues(entry.names ?? {}, (names) => names.map(buildName)) },
     role: needs('role', entry.role ?? base?.role),
+    ...noteOf(entry.note ?? base?.note),
     pours: entry.pours ?? base?.pours ?? false,
     densities,
     pieces: entry.pieces?.map(buildPiece) ?? base?.pieces ?? [],
@@ -35,6 +36,8 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
     },
   };
 }
+
+const noteOf = (note: string | undefined): Pick<Food, 'note'> => (note === undefined ? {} : { note });
 
 function buildName(name: string): FoodName {
   const [one = '', many = one] = name.split('/').map((part) => part.trim());

@@ -16,6 +16,7 @@ export function foodArticle(food: Food, setting: Setting): string {
   const { notes } = setting;
   const facts = [
     fact('names', namesHtml(food, setting)),
+    fact('note', escapeHtml(food.note ?? '')),
     fact('role', escapeHtml(food.pours ? `${food.role}, measured like a liquid` : food.role)),
     fact('weights', listHtml(food.densities.map((each) => densityHtml(each, setting)))),
     fact('one weighs', listHtml(food.pieces.map((each) => pieceHtml(each, notes)))),

@@ -74,6 +74,7 @@ export const foodSchema = z.strictObject({
     .record(identifier, z.array(foodName).min(1, { error: 'takes at least one name' }))
     .describe('Names by kitchen, `any` for those understood everywhere: `one/many`. The first is the one shown.'),
   role: z.enum(roles).describe('What the food does in a dish: guarded ratios are drawn between roles.'),
+  note: text.optional().describe('What a cook should know of it: how it differs between kitchens.'),
   pours: z.boolean().optional().describe('Whether it is measured like a liquid.'),
   densities: z.array(density).optional().describe('Weights of a US measure or a millilitre, by form.'),
   pieces: z.array(piece).optional().describe('Edible weight of one, by size.'),
