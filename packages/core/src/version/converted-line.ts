@@ -4,6 +4,7 @@ import type { Weighed } from '../food/weigh.js';
 import type { Line } from '../recipe/recipe.js';
 import { problemsOfWords, whichSalt } from './about-words.js';
 import { type Conversion, convertAmount } from './convert-amount.js';
+import { farOff } from './far-off.js';
 import { judgeLine } from './judge-line.js';
 import { standInLine } from './stand-in-line.js';
 import type { VersionLine } from './version.js';
@@ -27,6 +28,8 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const stated = convertAmount(reading, food, conversion);
   const chosen = weighStated(stated, { ...weighing, kitchen, sizeWord: '' })?.low ?? unweighed;
   const { bought, problems } = judgeLine(line, { stated, weighed: chosen, food }, kitchen, tolerance);
+  const drift = driftOf(weighed, chosen);
+  const found = problems.length > 0 ? problems : farOff(line, drift, stated);
   return {
     line,
     food,
@@ -38,9 +41,9 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
     stated,
     native: weighed,
     chosen,
-    drift: driftOf(weighed, chosen),
+    drift,
     bought,
-    problems: [...problemsOfWords(line, native), ...problems, ...unconverted(line, conversion)],
+    problems: [...problemsOfWords(line, native), ...found, ...unconverted(line, conversion)],
     notes: whichSalt(line, native).length > 0 ? [{ kind: 'lighter-kosher' }] : [],
   };
 }
