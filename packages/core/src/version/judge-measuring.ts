@@ -28,7 +28,8 @@ export interface Judged {
  * @returns Null where it can be measured, or where there is nothing to measure (pieces, packs, gestures).
  */
 export function judgeMeasuring(judged: Judged): Problem | null {
-  if (judged.stated.pack !== null) return null;
+  // A cure is weighed as its recipe says, or not used: nothing is ever offered in its place.
+  if (judged.stated.pack !== null || judged.food?.role === 'cure') return null;
   const verdicts = judged.stated.statements.map((terms) => judgeStatement(terms, judged));
   if (verdicts.some((verdict) => verdict === null)) return null;
   return verdicts[0] ?? null;
