@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { isRefusal } from '@retare/core';
 import { describe, expect, test } from 'vitest';
-import { leastAtAnEighth, loaf, sponge, stew, textOf, withLightEggs, worked, workedPage } from './worked-dishes.ts';
+import { leastAtAnEighth, loaf, sponge, stew, textOf, withLightEggs, worked } from './worked-dishes.ts';
+import { workedPage } from './worked-page.ts';
 
 const linesOf = (result: ReturnType<typeof worked>): string[] =>
   result.version.parts.flatMap((part) => part.lines.map(textOf));

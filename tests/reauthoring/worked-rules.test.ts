@@ -123,7 +123,31 @@ describe('pans', () => {
     };
     const { pans, version } = worked(post, 'uk');
     expect(pans[0]).toMatchObject({ count: 2, changed: null, version: '20 cm' });
-    expect(version.steps[0]?.mentions[0]?.text).toMatch(/^(?:two|2 ×) 20 cm/);
+    expect(version.steps[0]?.mentions[0]?.text).toBe('two 20 cm round');
+  });
+
+  test('change their number, and say so, where with the same number the batter would stand a tenth deeper or shallower', () => {
+    const post: Post = {
+      kitchen: 'us',
+      lines: ['2 cups flour', '1 cup milk'],
+      mentions: [panOf('18 x 18 inch')],
+      prose: 'Pour into an 18 x 18 inch pan and bake.',
+    };
+    const [pan] = worked(post, 'uk').pans;
+    expect(pan?.changed).toEqual({ from: 1, because: 'depth' });
+    expect(pan?.count).toBe(2);
+  });
+
+  test('bring a caution on time where the batter stays over a tenth deeper or shallower', () => {
+    const post: Post = {
+      kitchen: 'us',
+      lines: ['2 cups flour', '1 cup milk'],
+      mentions: [panOf('24 x 24 inch')],
+      prose: 'Pour into a 24 x 24 inch pan and bake.',
+    };
+    const { pans, version } = worked(post, 'uk');
+    expect(pans[0]?.caution).toBe(true);
+    expect(version.cautions.map(({ kind }) => kind)).toContain('pan');
   });
 });
 

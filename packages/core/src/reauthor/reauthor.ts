@@ -3,7 +3,7 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import { densitiesStatedIn } from '../version/stated-densities.js';
-import type { Version } from '../version/version.js';
+import type { Caution, Version } from '../version/version.js';
 import { limitAt, ratioOf } from './constraint.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
@@ -122,12 +122,14 @@ function solved(
   // An anchor that costs over twice as much as none is worth a second thought.
   const second =
     anchor !== null && best !== null && free.best !== null && best.cost > 2 * free.best.cost ? free.best : runnerUp;
+  const pans = chosen === null ? [] : panReports(chosen);
+  const version = reauthoredVersion(plans, chosen, batch, context, setting);
   return {
-    version: reauthoredVersion(plans, chosen, batch, context, setting),
+    version: { ...version, cautions: [...version.cautions, ...timeCaution(pans, batch)] },
     anchor: chosen === null || batch.equals(1) ? null : anchorWords(chosen.batch.anchor),
     makes: makesAt(recipe.makes, batch),
     ratios: chosen === null ? [] : ratioReports(plans, chosen),
-    pans: chosen === null ? [] : panReports(chosen),
+    pans,
     cost: chosen?.cost ?? Number.POSITIVE_INFINITY,
     runnerUp:
       second === null
@@ -166,6 +168,14 @@ function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioRepo
 
 /** A batch this far off bakes in another time. */
 const batchCaution = 0.15;
+
+/** A deeper or larger bake takes another time: the depth is named, else the batch. */
+function timeCaution(pans: readonly PanReport[], batch: Exact): Caution[] {
+  const depth = pans.find(({ depthDrift }) => Math.abs(depthDrift) > depthCaution);
+  if (depth !== undefined) return [{ kind: 'pan', drift: new Exact(depth.depthDrift) }];
+  const drift = batch.minus(1);
+  return pans.length > 0 && drift.abs().greaterThan(batchCaution) ? [{ kind: 'pan', drift }] : [];
+}
 
 function panReports({ pans, batch }: Solution): PanReport[] {
   return pans.map((chosen) => {

@@ -19,6 +19,7 @@ import { unweighed, writtenLine } from '../version/written-line.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
 import { exactShare, weighChosen } from './exact-share.js';
+import { panWords } from './pan-words.js';
 import type { PartPlan } from './part-plan.js';
 import type { Solution } from './solve.js';
 
@@ -52,7 +53,7 @@ export function reauthoredVersion(
   return versionOfLines(context.recipe, context.kitchen.id, setting, {
     lines,
     batchFactor: batch,
-    pans: pansOf(solution),
+    pans: panWords(solution?.pans ?? [], context),
   });
 }
 
@@ -66,20 +67,6 @@ function chosenIn({ demands }: PartPlan, index: number, solution: Solution, cont
       { demand, stated, weighed: weighed?.low ?? unweighed, share: exactShare(demand, stated, weighed, context) },
     ];
   });
-}
-
-function pansOf(solution: Solution | null): ReadonlyMap<string, string> {
-  const texts = (solution?.pans ?? []).map(({ demand, offer, count }) => {
-    const { mention } = demand;
-    const { span } = mention.reading;
-    const [before, after] = [mention.text.slice(0, span.start), mention.text.slice(span.end)];
-    const written = /^(?:\w+|\d+)(?=\s+(?:\(|\d|x\s|×))/i.exec(mention.text.slice(span.start, span.end));
-    const stated = mention.reading.count !== null && written !== null;
-    // The number stands in the words, or beside them as an attribute.
-    const number = stated || count !== demand.count ? `${count} × ` : '';
-    return [mention.key, `${before}${number}${offer.text}${after}`] as const;
-  });
-  return new Map(texts);
 }
 
 /** Where a demand is shown: at the line that is of its own food, else at the line that it stands in for. */

@@ -4,6 +4,7 @@ import { bestPan, type PanChosen, type PanDemand } from './pans-of.js';
 import type { PartPlan } from './part-plan.js';
 import { cheapest, type Found, leastCost } from './search.js';
 import type { Weights } from './weights.js';
+import { sameCost } from './window.js';
 
 /** A whole recipe, chosen for one batch factor. */
 export interface Solution {
@@ -42,9 +43,6 @@ export function solve(problem: Problem): Solved {
   return first.best !== null || anyWhole ? first : overFactors(measuredFactors(demands), problem);
 }
 
-/** Costs nearer than this are the same, and the batch nearer to 1 is taken. */
-const sameCost = 1e-12;
-
 function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved {
   const bounded = factors
     .map((batch) => ({ batch, least: leastAt(batch.factor, problem) }))
@@ -65,6 +63,7 @@ function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved 
   return { best, runnerUp };
 }
 
+/** Of two that cost the same the batch nearer to 1. */
 function isBetter(one: Solution, other: Solution): boolean {
   if (Math.abs(one.cost - other.cost) > sameCost) return one.cost < other.cost;
   const far = ({ batch }: Solution): number => Math.abs(Math.log(batch.factor));
