@@ -80,8 +80,12 @@ function ofLine(line: Line, context: DemandContext): Demand[] {
   const sold = line.food === null || line.food.role === 'cure' ? null : soldIn(line.food, kitchen.id);
   const standIn =
     sold?.sold === false ? sold.standIns.find(({ parts }) => parts.every((each) => foods.has(each.food))) : undefined;
-  if (standIn === undefined || need.grams === null)
+  const [only, ...others] = standIn?.parts ?? [];
+  if (standIn === undefined || only === undefined || (need.grams === null && others.length > 0))
     return [demandFor(line, line.food, { need, low: weighed.low }, weighed, context)];
+  // A pinch of one salt is a pinch of another.
+  if (need.grams === null)
+    return [demandFor(line, foods.get(only.food) ?? line.food, { need, low: weighed.low }, weighed, context)];
   return standIn.parts.flatMap(({ food: id, share }) => {
     const food = foods.get(id);
     if (food === undefined) return [];
