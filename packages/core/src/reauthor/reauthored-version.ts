@@ -2,7 +2,7 @@ import type { Stated } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
-import { nameIn, translateName } from '../food/name.js';
+import { nameIn } from '../food/name.js';
 import type { Weighed } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
@@ -14,7 +14,7 @@ import { convertedLine } from '../version/converted-line.js';
 import { amountEdits } from '../version/edit.js';
 import { judgeLine } from '../version/judge-line.js';
 import type { Edit, LineNote, Version, VersionLine } from '../version/version.js';
-import { amountInWords, furtherInWords, unconverted } from '../version/words-in-line.js';
+import { amountInWords, furtherInWords, nameInWords, unconverted } from '../version/words-in-line.js';
 import { unweighed, writtenLine } from '../version/written-line.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
@@ -160,9 +160,7 @@ function worded(line: Line, own: readonly Chosen[], { kitchen }: DemandContext):
     ? amountInWords(line, first.stated, kitchen)
     : amountEdits(line.reading, writeStated(first.stated, kitchen));
   if (line.name === null) return edits;
-  const name = same
-    ? (translateName(line.food as Food, line.name.text, kitchen.id) ?? line.name.text)
-    : nameOf(first.demand, kitchen.id);
+  const name = same ? (nameInWords(line, kitchen)[0]?.text ?? line.name.text) : nameOf(first.demand, kitchen.id);
   const also = others
     .map(({ demand, stated }) => ` and ${writeStated(stated, kitchen)} ${nameOf(demand, kitchen.id)}`)
     .join('');

@@ -54,9 +54,17 @@ function judgeVolume(terms: readonly Term[], end: 'low' | 'high', judged: Judged
   const unknown = terms.find(({ unit }) => isVolumeUnit(unit) && !kitchen.writes.volume.includes(unit));
   if (millilitres === null || unknown !== undefined) return fault(judged, 'no-unit', unknown ?? terms[0]);
   const tables = [measuresBy(kitchen, 'spoon'), measuresBy(kitchen, 'cup'), measuresBy(kitchen, 'jug')];
+  const { grams } = judged.weighed;
+  if (end === 'low' && grams !== null && kitchen.scale === null && isOnWrapper(grams, judged)) return null;
   return withinAny(tables, millilitres, judged) || isPack(millilitres, 'ml', judged)
     ? null
     : fault(judged, between(tables, millilitres), terms[0]);
+}
+
+/** Cut by the marks on the wrapper, whatever unit the marks are in. */
+function isOnWrapper(grams: Exact, { food, kitchen, tolerance }: Judged): boolean {
+  const marks = food === null ? null : soldIn(food, kitchen.id)?.packs.find((pack) => pack.marks !== null)?.marks;
+  return marks != null && isMultiple(grams, marks.grams, tolerance);
 }
 
 function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged): Problem | null {
@@ -68,9 +76,8 @@ function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged):
   if (food === null && kitchen.scale === null) return null;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   // The shop weighs it: whether the weight is on the counter's step is a question of buying.
-  if (sold?.loose && kitchen.scale === null && isStep(grams, kitchen)) return null;
-  const marks = sold?.packs.find((pack) => pack.marks !== null)?.marks;
-  if (marks != null && isMultiple(grams, marks.grams, judged.tolerance)) return null;
+  if (sold?.loose && isStep(grams, kitchen)) return null;
+  if (isOnWrapper(grams, judged)) return null;
   if (kitchen.scale === null) {
     return sold?.loose && !isUseWhole(sold) ? null : fault(judged, 'no-tool', terms[0]);
   }
