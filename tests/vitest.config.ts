@@ -6,6 +6,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     // Whole site builds and a browser share two cores.
     testTimeout: 120_000,
+    // Most files load the same packages and larder; none changes what another sees.
+    isolate: false,
     hookTimeout: 240_000,
     // One number for all workers of a run: what is built once is shared by it.
     env: { ASTRO_TELEMETRY_DISABLED: '1', RETARE_TEST_RUN: `${process.pid}-${Date.now()}` },
