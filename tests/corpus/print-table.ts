@@ -8,6 +8,7 @@ interface Row {
   label: LineLabel;
   score: LineScore;
   read: string;
+  hasAmount: boolean;
 }
 
 function readAll(): Row[] {
@@ -23,7 +24,7 @@ function readAll(): Row[] {
         : ` [${reading.pack.count ?? 1} x ${reading.pack.size} ${reading.pack.unit} ${reading.pack.word}]`;
     const doubt = reading.doubt === null ? '' : ` (${reading.doubt.because})`;
     const read = `${reading.kind}: ${amounts.join(' | ')}${pack}, food “${reading.food?.text ?? ''}”${reading.optional ? ', optional' : ''}${doubt}`;
-    return { label, score: scoreLine(reading, label), read };
+    return { label, score: scoreLine(reading, label), read, hasAmount: reading.amounts.length > 0 };
   });
 }
 
@@ -40,8 +41,23 @@ function line(name: string, rows: readonly Row[]): string {
     count(rows, 'food', 'right'),
     count(rows, 'kind', 'right'),
     count(rows, 'optional', 'right'),
+    ...precisionAndRecall(rows),
   ];
-  return `${name.padEnd(20)}${cells.map((cell) => String(cell).padStart(8)).join('')}`;
+  return `${name.padEnd(20)}${cells.map((cell) => String(cell).padStart(10)).join('')}`;
+}
+
+/**
+ * Of the lines in which an amount is read, the share read right; of those that are labelled with one, the share read right. An
+ * ambiguous line left unread is right by the scoring and still not read: it counts against recall.
+ */
+function precisionAndRecall(rows: readonly Row[]): string[] {
+  const read = rows.filter(({ hasAmount }) => hasAmount);
+  const labelled = rows.filter(({ label }) => label.amounts.length > 0);
+  const right = (of: readonly Row[]): number =>
+    of.filter(({ hasAmount, score }) => hasAmount && score.amount === 'right').length;
+  const percent = (of: readonly Row[]): string =>
+    of.length === 0 ? '–' : `${((100 * right(of)) / of.length).toFixed(1)} %`;
+  return [percent(read), percent(labelled)];
 }
 
 if (!hasCorpus()) {
@@ -53,7 +69,7 @@ if (!hasCorpus()) {
   const rows = readAll();
   const strata = [...new Set(rows.flatMap(({ label }) => label.strata))].sort();
   console.log(
-    `${'stratum'.padEnd(20)}${['lines', 'right', 'wrong', 'unread', 'food', 'kind', 'optional'].map((name) => name.padStart(8)).join('')}`,
+    `${'stratum'.padEnd(20)}${['lines', 'right', 'wrong', 'unread', 'food', 'kind', 'optional', 'precision', 'recall'].map((name) => name.padStart(10)).join('')}`,
   );
   for (const stratum of strata)
     console.log(
