@@ -12,7 +12,7 @@ export function restOf(tokens: Tokens, use: Uint8Array): string {
   let part = '';
   let before: Token | null = null;
   const close = (): void => {
-    const trimmed = part.replace(/^[\s.\-–—]+|[\s.\-–—]+$/gu, '');
+    const trimmed = trimmedOf(part);
     if (trimmed !== '') parts.push(trimmed);
     part = '';
     before = null;
@@ -28,4 +28,19 @@ export function restOf(tokens: Tokens, use: Uint8Array): string {
   });
   close();
   return parts.filter((text) => text !== 'of').join('; ');
+}
+
+const edges = new Set(['.', '-', '–', '—']);
+
+/** Without the blanks, stops and dashes at either end. A pattern for the end of a long run would be tried at each of its places. */
+function trimmedOf(part: string): string {
+  let start = 0;
+  let end = part.length;
+  while (start < end && isEdge(part[start] ?? '')) start += 1;
+  while (end > start && isEdge(part[end - 1] ?? '')) end -= 1;
+  return part.slice(start, end);
+}
+
+function isEdge(letter: string): boolean {
+  return edges.has(letter) || letter.trim() === '';
 }
