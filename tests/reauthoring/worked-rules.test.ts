@@ -147,7 +147,7 @@ describe('pans', () => {
     };
     const { pans, version } = worked(post, 'uk');
     expect(pans[0]?.caution).toBe(true);
-    expect(version.cautions.map(({ kind }) => kind)).toContain('pan');
+    expect(version.cautions.map(({ kind }) => kind)).toContain('bake');
   });
 });
 

@@ -1,3 +1,4 @@
+import { hyphenedInch } from './hyphened-inch.js';
 import { passOfArticle } from './number.js';
 import { type ReadQuantity, readQuantity } from './quantity.js';
 import type { LengthReading } from './reading.js';
@@ -28,7 +29,7 @@ export function readLengthAt(tokens: Tokens, index: number): ReadLength | null {
  * @returns `null` where no length is written.
  */
 export function readLength(text: string): LengthReading | null {
-  const tokens = tokenize(text);
+  const tokens = tokenize(hyphenedInch(text));
   for (let at = 0; at < tokens.length; at += 1) {
     const read = readLengthAt(tokens, at);
     if (read === null) continue;

@@ -1,4 +1,5 @@
 import type { Exact } from '../exact.js';
+import { hyphenedInch } from './hyphened-inch.js';
 import { readNumber } from './number.js';
 import { readRange } from './range.js';
 import type { PanReading } from './reading.js';
@@ -39,7 +40,7 @@ const shapes: ReadonlyMap<string, PanReading['shape']> = new Map([
  * @returns `null` where no size with a unit stands (a bare `9x13` says no unit), or where the size is a range.
  */
 export function readPan(text: string): PanReading | null {
-  const tokens = tokenize(text);
+  const tokens = tokenize(hyphenedInch(text));
   const shape = shapeWord(tokens);
   for (let at = 0; at < tokens.length; at += 1) {
     if (isRange(readSizeAt(tokens, at))) return null;

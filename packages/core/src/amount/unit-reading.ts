@@ -176,6 +176,16 @@ const measuredWords = new Set([
   'slices',
   'chunks',
   'squares',
+  'wedges',
+  'strips',
+  'dice',
+  'sticks',
+  'matchsticks',
+  'rounds',
+  'lengths',
+  'batons',
+  'rings',
+  'coins',
 ]);
 
 /** `in` is an inch when glued to the number, hyphened, dotted, or where no preposition could stand. */

@@ -28,7 +28,9 @@ export function panFor(reading: PanReading, native: Kitchen, kitchen: Kitchen): 
   if (reading.capacity === null && isOwnSize(written.sides, reading, kitchen)) {
     return { pan: null, text: null, areaDrift: new Exact(0) };
   }
-  return bySides(written.sides, written.shape, reading.longFirst, kitchen);
+  const choice = bySides(written.sides, written.shape, reading.longFirst, kitchen);
+  // A size in the kitchen's own unit that no usual pan comes near is best said as it was.
+  return choice?.pan === null && reading.unit === kitchen.writes.length ? { ...choice, text: null } : choice;
 }
 
 /** A pan that the kitchen has in the very size that is written keeps its words. */

@@ -125,7 +125,10 @@ function solved(
   const pans = chosen === null ? [] : panReports(chosen);
   const version = reauthoredVersion(plans, chosen, batch, context, setting);
   return {
-    version: { ...version, cautions: [...version.cautions, ...timeCaution(pans, batch)] },
+    version: {
+      ...version,
+      cautions: [...version.cautions.filter(({ kind }) => kind !== 'bake'), ...timeCaution(pans, batch)],
+    },
     anchor: chosen === null || batch.equals(1) ? null : anchorWords(chosen.batch.anchor),
     makes: makesAt(recipe.makes, batch),
     ratios: chosen === null ? [] : ratioReports(plans, chosen),
@@ -172,9 +175,9 @@ const batchCaution = 0.15;
 /** A deeper or larger bake takes another time: the depth is named, else the batch. */
 function timeCaution(pans: readonly PanReport[], batch: Exact): Caution[] {
   const depth = pans.find(({ depthDrift }) => Math.abs(depthDrift) > depthCaution);
-  if (depth !== undefined) return [{ kind: 'pan', drift: new Exact(depth.depthDrift) }];
+  if (depth !== undefined) return [{ kind: 'bake', changed: 'depth', drift: new Exact(depth.depthDrift) }];
   const drift = batch.minus(1);
-  return pans.length > 0 && drift.abs().greaterThan(batchCaution) ? [{ kind: 'pan', drift }] : [];
+  return drift.abs().greaterThan(batchCaution) ? [{ kind: 'bake', changed: 'batch', drift }] : [];
 }
 
 function panReports({ pans, batch }: Solution): PanReport[] {

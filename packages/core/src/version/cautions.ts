@@ -1,3 +1,4 @@
+import { Exact } from '../exact.js';
 import type { Caution, Version } from './version.js';
 
 /** What a cook has to be told in this version, each once. */
@@ -9,7 +10,18 @@ export function cautionsFor(version: Version): Caution[] {
   if (version.parts.some((part) => part.lines.some(({ line }) => line.food?.role === 'cure')))
     cautions.push({ kind: 'cure' });
   if (core !== undefined) cautions.push({ kind: 'core-temperature', authority: authorityOf(version) });
-  return cautions;
+  return [...cautions, ...bakingCaution(version)];
+}
+
+/** A batter that stands this much deeper or shallower takes another time to bake. */
+const depthCaution = new Exact('0.1');
+
+function bakingCaution({ batchFactor, steps }: Version): Caution[] {
+  const depths = steps
+    .flatMap(({ mentions }) => mentions)
+    .flatMap(({ areaDrift }) => (areaDrift === null ? [] : [batchFactor.dividedBy(areaDrift.plus(1)).minus(1)]));
+  const drift = depths.find((each) => each.abs().greaterThan(depthCaution));
+  return drift === undefined ? [] : [{ kind: 'bake', changed: 'depth', drift }];
 }
 
 function authorityOf({ kitchen }: Version): string {

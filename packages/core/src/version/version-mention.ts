@@ -18,7 +18,7 @@ import type { PlacedProblem, VersionMention } from './version.js';
 export function writtenMention(mention: Mention, kitchen: Kitchen): VersionMention {
   const problems = [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
   const least = mention.kind === 'core' && mention.class !== null ? safeMinimum(kitchen, mention.class) : null;
-  return { mention, text: mention.text, hold: least?.hold ?? '', problems };
+  return { mention, text: mention.text, hold: least?.hold ?? '', areaDrift: null, problems };
 }
 
 /**
@@ -34,7 +34,8 @@ export function convertedMention(
 ): VersionMention {
   const written = writtenMention(mention, native);
   const { text, hold } = inKitchen(mention, native, kitchen, share);
-  return { mention, text: text ?? mention.text, hold, problems: written.problems };
+  const areaDrift = mention.kind === 'pan' ? (panFor(mention.reading, native, kitchen)?.areaDrift ?? null) : null;
+  return { mention, text: text ?? mention.text, hold, areaDrift, problems: written.problems };
 }
 
 function inKitchen(

@@ -65,6 +65,8 @@ export interface VersionMention {
   text: string;
   /** A hold or rest that belongs to a core temperature. */
   hold: string;
+  /** Base area of a pan over the written one's, less one; null for all else, and where it is not known. */
+  areaDrift: Exact | null;
   problems: PlacedProblem[];
 }
 
@@ -81,7 +83,11 @@ export type Caution =
   | { kind: 'core-temperature'; authority: string }
   | { kind: 'preserve' }
   | { kind: 'cure' }
-  | { kind: 'pan'; drift: Exact };
+  | {
+      kind: 'bake';
+      changed: 'depth' | 'batch' /** More or less than the native one, as a signed fraction. */;
+      drift: Exact;
+    };
 
 /** The recipe for one kitchen. Page and check both read this and compute nothing of their own. */
 export interface Version {

@@ -37,8 +37,15 @@ export function cautionWords(caution: Caution): string {
       return `Curing salt is shown as it was written, by weight, in every kitchen. Weigh it, and never put another salt in its place. ${pageWords.authority}`;
     case 'core-temperature':
       return `Measure core temperatures with a thermometer, in the thickest part. ${caution.authority === '' ? '' : `The figures here are those of ${caution.authority}, or higher. `}${pageWords.authority}`;
-    case 'pan':
-      return `This pan is ${percent(caution.drift)}: watch the time.`;
+    case 'bake': {
+      const more = !caution.drift.isNegative();
+      const by = `${caution.drift.abs().times(100).toDecimalPlaces(0)} %`;
+      const what =
+        caution.changed === 'depth'
+          ? `It stands ${by} ${more ? 'deeper' : 'shallower'} in this pan`
+          : `This batch is ${by} ${more ? 'larger' : 'smaller'}`;
+      return `${what}: the time may change, so go by how it looks and by the thermometer.`;
+    }
   }
 }
 

@@ -66,14 +66,28 @@ function authoredMethod(steps: VersionSteps, version: Version, native: string, r
   return blockElement('div', marks([version.kitchen.id], native), contentOf(block));
 }
 
+/** Cautions that belong to the steps, each a paragraph: on core temperatures where one is named, on time where a pan is. */
 function cautions(all: readonly PlacedSteps[], native: string): RootContent[] {
-  const told = all.flatMap(({ version, steps }) => {
-    const core = steps.mentions.some(({ mention }) => mention.kind === 'core');
-    const caution = version.cautions.find(({ kind }) => kind === 'core-temperature');
-    if (!core || caution === undefined) return [];
-    const text = cautionWords(caution);
-    return [{ kitchen: version.kitchen.id, same: text, children: () => [words(text)] }];
+  return (['core-temperature', 'bake'] as const).flatMap((kind) => {
+    const told = all.flatMap(({ version, steps }) => {
+      const named = steps.mentions.some(({ mention }) => mention.kind === (kind === 'bake' ? 'pan' : 'core'));
+      const caution = version.cautions.find((each) => each.kind === kind);
+      if (!named || caution === undefined) return [];
+      const text = cautionWords(caution);
+      return [{ kitchen: version.kitchen.id, same: text, children: () => [words(text)] }];
+    });
+    if (told.length === 0) return [];
+    return [cautionParagraph(told, all.length, native)];
   });
-  if (told.length === 0) return [];
-  return [wordsElement('p', { className: ['retare-caution'] }, sideBySide(merged(told), native))];
+}
+
+/** What only some kitchens are told is marked for them, the same words for all or not. */
+function cautionParagraph(told: Parameters<typeof merged>[0], kitchens: number, native: string): RootContent {
+  const variants = merged(told);
+  const [only] = variants;
+  if (only !== undefined && variants.length === 1 && told.length < kitchens) {
+    const { dataRetare, className = [] } = marks(only.kitchens, native);
+    return wordsElement('p', { dataRetare, className: ['retare-caution', ...className] }, only.children);
+  }
+  return wordsElement('p', { className: ['retare-caution'] }, sideBySide(variants, native));
 }

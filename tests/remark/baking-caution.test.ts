@@ -1,0 +1,29 @@
+import rehypeStringify from 'rehype-stringify';
+import remarkParse from 'remark-parse';
+import remarkRehype from 'remark-rehype';
+import remarkRetare from 'remark-retare';
+import { unified } from 'unified';
+import { describe, expect, test } from 'vitest';
+
+/** The cautions of a cake in one pan, each with the kitchens that are told it. */
+function cautions(pan: string): { kitchens: string | undefined; text: string | undefined }[] {
+  const post = `:::ingredients{kitchen=us}\n- 2 cups all-purpose flour\n:::\n\n:::method\nBake in a :pan[${pan}].\n:::\n`;
+  const processor = unified().use(remarkParse).use(remarkRetare).use(remarkRehype).use(rehypeStringify);
+  const html = String(processor.processSync(post));
+  const found = html.matchAll(/<p(?: data-retare="([^"]*)")? class="retare-caution">([^<]*)<\/p>/g);
+  return [...found].map(([, kitchens, text]) => ({ kitchens, text }));
+}
+
+describe('the caution on baking time', () => {
+  // Area of a 10 in (25.4 cm) round over that of a 24 cm one: 1.12. Usual pans are common practice, no source.
+  test('is told to the kitchen whose pan makes the batter over a tenth deeper, and to no other', () => {
+    expect(cautions('10 in round')).toEqual([
+      { kitchens: 'au', text: expect.stringContaining('It stands 12 % deeper in this pan') },
+    ]);
+  });
+
+  test('is not told where the base is within a tenth', () => {
+    expect(cautions('9×13 in')).toEqual([]);
+    expect(cautions('8 in round')).toEqual([]);
+  });
+});
