@@ -35,6 +35,12 @@ export interface Weighing {
   densities: StatedDensities;
 }
 
+/** The preparation in which a food is measured: `1 cup sifted flour` is sifted first, `1 cup flour, sifted` afterwards. */
+function measuredAs({ text, prep, food }: LineReading): string {
+  if (!/\bsifted\b/i.test(prep) || food === null) return prep;
+  return /\bsifted\b/i.test(text.slice(0, food.span.end)) ? prep : prep.replace(/\bsifted\b/i, '');
+}
+
 /** How an ingredient line is weighed. */
 export function weighingOf(
   reading: LineReading,
@@ -42,7 +48,7 @@ export function weighingOf(
   kitchen: Kitchen,
   densities: StatedDensities,
 ): Weighing {
-  return { food, kitchen, prep: reading.prep, sizeWord: reading.size?.text ?? '', densities };
+  return { food, kitchen, prep: measuredAs(reading), sizeWord: reading.size?.text ?? '', densities };
 }
 
 /** What an amount weighs where it stands; null for a line with no amount. */
