@@ -22,8 +22,8 @@ export function checkCommand(output: Output, done: (code: number) => void): Comm
 
 function check(args: readonly string[], { kitchen, format }: CheckOptions, output: Output): number {
   const started = performance.now();
-  const paths = postFiles(args, output.cwd);
-  const site = loadSite(paths[0], output.cwd);
+  const paths = postFiles(args, output.cwd, 'Nothing was checked.');
+  const site = loadSite(paths[0], output.cwd, 'Nothing was checked.');
   const only = kitchen === undefined ? undefined : kitchensNamed(kitchen, site, 'Nothing was checked.');
   const checked = checkFiles(paths, output.cwd, only === undefined ? site : { ...site, only });
   const summary = summarise(checked, only?.length ?? site.settings.kitchens.length);

@@ -31,8 +31,8 @@ export function draftCommand(output: Output, done: (code: number) => void): Comm
 }
 
 function draft(args: readonly string[], options: DraftOptions, output: Output): number {
-  const paths = postFiles(args, output.cwd);
-  const site = loadSite(paths[0], output.cwd);
+  const paths = postFiles(args, output.cwd, 'Nothing was drafted.');
+  const site = loadSite(paths[0], output.cwd, 'Nothing was drafted.');
   const kitchens = [...new Set(kitchensNamed(options.for, site, 'Nothing was drafted.'))];
   const posts = paths.map((path) => draftPost(path, site, { kitchens, anchor: options.anchor, cwd: output.cwd }));
   for (const post of posts) stopForUsage(post, options, site);

@@ -17,8 +17,8 @@ export function readCommand(output: Output, done: (code: number) => void): Comma
     .argument('<files...>', 'posts: files, folders or globs')
     .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json']).default('text'))
     .action((files: string[], { format }: ReadOptions) => {
-      const paths = postFiles(files, output.cwd);
-      const { larder, settings } = loadSite(paths[0], output.cwd);
+      const paths = postFiles(files, output.cwd, 'Nothing was read.');
+      const { larder, settings } = loadSite(paths[0], output.cwd, 'Nothing was read.');
       const reports = paths.map((path) =>
         readReport(readFileSync(path, 'utf8'), relative(output.cwd, path), larder, settings),
       );
