@@ -1,12 +1,16 @@
 // Finds a Chromium for the browser tests, or installs one, or says what to run.
 import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { chromiumPath } from './chromium.ts';
 
-const attempts: readonly (readonly string[])[] = [
-  ['npx', 'playwright-core', 'install', 'chromium'],
+const download: readonly (readonly string[])[] = [['npx', 'playwright-core', 'install', 'chromium']];
+const debian: readonly (readonly string[])[] = [
   ['apt-get', 'update'],
   ['apt-get', 'install', '--yes', '--no-install-recommends', 'chromium'],
 ];
+// Root on a Debian machine, a container or CI mostly, gets the system's own; everybody else playwright's.
+const isDebianRoot = process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
+const attempts = isDebianRoot ? [...debian, ...download] : download;
 
 for (const [command = '', ...args] of attempts) {
   if (chromiumPath() !== undefined) break;
