@@ -1,6 +1,7 @@
 import { Exact, type Measure, measuresBy, nearestOf, writeStatement } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { converted, rulesOf, textOf } from './recipe-of.js';
 import { kitchen, kitchenIds } from './setting.js';
 
 const ways = ['spoon', 'cup', 'jug', 'scale'] as const;
@@ -50,13 +51,19 @@ describe('what a kitchen can measure', () => {
   test.for(rows)('$id cups: up to 8 by ¼ ⅓ ½ ⅔ ¾, and 1 to 3 tbsp with them: $source', ({ id, cup, tbsp }) => {
     const plain = cup === null ? [] : counted(cup, 8, cupParts);
     const spooned = plain.flatMap((size) => [1, 2, 3].map((count) => size.plus(new Exact(tbsp).times(count))));
-    expect(sizesOf(id, 'cup')).toEqual(sizes([...plain, ...spooned]));
+    const written = measuresBy(kitchen(id), 'cup').filter(({ terms }) => terms[0]?.unit !== 'quart');
+    expect(sizes(written.map(({ size }) => size))).toEqual(sizes([...plain, ...spooned]));
   });
 
-  test.for(['ca', 'uk', 'eu', 'au'])('%s jug: 10 ml to 300, 25 ml to 600, 50 ml to 2 litres', (id) => {
-    // Common practice, no source.
-    expect(sizesOf(id, 'jug')).toEqual(sizes(steps([10, 300, 10], [325, 600, 25], [650, 2000, 50])));
-  });
+  test.for(['ca', 'uk', 'eu', 'au'])(
+    '%s jug: 10 ml to 300, 25 ml to 600, 50 ml to 2 litres, 250 ml to 12 in several fills',
+    (id) => {
+      // Common practice, no source.
+      expect(sizesOf(id, 'jug')).toEqual(
+        sizes(steps([10, 300, 10], [325, 600, 25], [650, 2000, 50], [2250, 12000, 250])),
+      );
+    },
+  );
 
   test.for(['uk', 'eu', 'au'])('%s scale: 1 g to 20, 5 g to 500, 25 g to a kilogram, 50 g to five', (id) => {
     // Common practice, no source: what a cook would write down.
@@ -169,5 +176,23 @@ describe('the nearest measure', () => {
 
   test('of nothing to measure with is none', () => {
     expect(nearestOf([], new Exact(1))).toBeNull();
+  });
+});
+
+describe('a pot too large for one jug or eight cups', () => {
+  // NIST SP 430: 1 US quart is 4 cups, 946.352946 ml; litres by the quarter, worked out by hand.
+  test.for([
+    ['us', '4 quarts', 'uk', '3.75 l'],
+    ['us', '4 quarts', 'eu', '3.75 l'],
+    ['us', '4 quarts', 'au', '3.75 l'],
+    ['us', '4 quarts', 'ca', '3.75 l'],
+    ['us', '12 cups', 'uk', '2.75 l'],
+    ['uk', '3 litres', 'us', '3¼ quarts'],
+    ['uk', '5 litres', 'us', '5½ quarts'],
+    ['uk', '2.5 litres', 'us', '2¾ quarts'],
+  ] as const)('%s %s is never cut down to the largest tool: %s %s', ([native, amount, reader, expected]) => {
+    const line = converted(`${amount} water`, native, reader);
+    expect(textOf(line)).toBe(`${expected} water`);
+    expect(rulesOf(line)).toEqual([]);
   });
 });

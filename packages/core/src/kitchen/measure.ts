@@ -68,7 +68,9 @@ function build(kitchen: Kitchen, way: Way): Measure[] {
     case 'spoon':
       return [...ofSet(kitchen, 'tsp', kitchen.spoons.tsp), ...ofSet(kitchen, 'tbsp', kitchen.spoons.tbsp)];
     case 'cup':
-      return kitchen.cups === null ? [] : withSpoons(kitchen, ofSet(kitchen, 'cup', kitchen.cups));
+      return kitchen.cups === null
+        ? []
+        : [...withSpoons(kitchen, ofSet(kitchen, 'cup', kitchen.cups)), ...quarts(kitchen)];
     case 'jug':
       return kitchen.jug === null
         ? []
@@ -127,6 +129,26 @@ function withSpoons(kitchen: Kitchen, cups: Measure[]): Measure[] {
     }
   }
   return [...cups, ...added];
+}
+
+/** Past the cups that are still counted: quarts, of four cups each, by a quarter up to 4 and by a half up to 12. */
+function quarts(kitchen: Kitchen): Measure[] {
+  const { cup, quart } = kitchen.units;
+  const { cups } = kitchen;
+  if (cups === null || cup === undefined || quart === undefined || !kitchen.writes.volume.includes('quart')) return [];
+  const measures: Measure[] = [];
+  for (let quarters = cups.wholes + 1; quarters <= 48; quarters += quarters < 16 ? 1 : 2) {
+    const low = new Exact(quarters).dividedBy(4);
+    const awkwardness = low.times(2).isInteger() ? 0 : 1;
+    measures.push({
+      way: 'cup',
+      terms: [{ low, high: null, unit: 'quart' }],
+      base: 'ml',
+      ...sized(low.times(quart)),
+      awkwardness,
+    });
+  }
+  return measures;
 }
 
 function onMarks(
