@@ -273,3 +273,16 @@ describe('a preserve', () => {
     expect([read, version.cautions]).toEqual([lines, [{ kind: 'preserve' }]]);
   });
 });
+
+describe('a little of what is sold in far larger packs', () => {
+  test.for([
+    // 10 g are 0.353 oz: three eighths are 10.6 g, the whole block would be five times the yeast.
+    ['10 g fresh yeast', 'us', '⅜ oz fresh yeast'],
+    ['10 g fresh yeast', 'ca', '10 g fresh yeast'],
+    ['50 g fresh yeast', 'us', '1 (2-oz) block fresh yeast'],
+  ] as const)('%s in the %s kitchen reads %s, never a whole pack of several times as much', ([text, to, expected]) => {
+    const line = converted(text, 'uk', to);
+    expect(textOf(line)).toBe(expected);
+    if (!expected.startsWith('1 (')) expect(rulesOf(line)).toContain('unmeasurable no-tool');
+  });
+});

@@ -143,9 +143,12 @@ function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   return [{ base: 'g', measures }];
 }
 
-/** Whole numbers from under half to over twice a need: as far as any batch of it goes. */
+/**
+ * Whole numbers from half to twice a need, as far as any batch of it goes. None below half of one: a pack of yeast is no measure of a
+ * fifth of it.
+ */
 function around(steps: number): { from: number; to: number } {
-  return { from: Math.max(1, Math.floor(steps / 2)), to: Math.ceil(steps * 2) };
+  return steps < 0.5 ? { from: 1, to: 0 } : { from: Math.max(1, Math.floor(steps / 2)), to: Math.ceil(steps * 2) };
 }
 
 /** Nobody buys more packs of one food for a dish. */
@@ -181,7 +184,9 @@ export function unlanded(weighed: Weighed, kitchen: Kitchen): Stated | null {
   if (weighed.grams !== null) {
     if (kitchen.writes.mass.includes('g')) return one(weighed.grams.toSignificantDigits(2), 'g');
     const ounces = weighed.grams.dividedBy(gramsIn('oz'));
-    return one(Exact.max(ounces.times(4).round().dividedBy(4), '0.25'), 'oz');
+    // A quarter of an ounce is too rough for a little yeast.
+    const parts = ounces.lessThan(1) ? 8 : 4;
+    return one(Exact.max(ounces.times(parts).round(), 1).dividedBy(parts), 'oz');
   }
   if (weighed.millilitres !== null) {
     if (kitchen.jug?.unit === 'ml') return one(weighed.millilitres.toSignificantDigits(2), 'ml');
