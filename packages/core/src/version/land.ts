@@ -36,11 +36,17 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
     const size = table.base === 'g' ? need.weighed.grams : need.weighed.millilitres;
     if (size === null || !size.isPositive() || size.isZero()) continue;
     for (const landed of nearestOfEach(table.measures, size)) {
+      if (isFarMoreThanNeeded(landed)) continue;
       const cost = costOf(landed, need);
       if (best === null || cost < best.cost) best = { landed, cost };
     }
   }
   return best?.landed ?? null;
+}
+
+/** A pack of yeast, or the counter's step, is no measure of a fifth of it. */
+function isFarMoreThanNeeded({ measure, error }: Landed): boolean {
+  return (measure.way === 'pack' || measure.way === 'counter') && error.greaterThan(1);
 }
 
 /** What one landing costs: its error first, then how awkward it is to measure. */
@@ -143,12 +149,9 @@ function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   return [{ base: 'g', measures }];
 }
 
-/**
- * Whole numbers from half to twice a need, as far as any batch of it goes. None below half of one: a pack of yeast is no measure of a
- * fifth of it.
- */
+/** Whole numbers from under half to over twice a need: as far as any batch of it goes. */
 function around(steps: number): { from: number; to: number } {
-  return steps < 0.5 ? { from: 1, to: 0 } : { from: Math.max(1, Math.floor(steps / 2)), to: Math.ceil(steps * 2) };
+  return { from: Math.max(1, Math.floor(steps / 2)), to: Math.ceil(steps * 2) };
 }
 
 /** Nobody buys more packs of one food for a dish. */
