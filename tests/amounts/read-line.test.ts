@@ -30,6 +30,7 @@ describe('a line without an amount', () => {
     ['1 part vinegar', 'vinegar'],
     ['Sprigs of mint', 'mint'],
     ['half and half', 'half and half'],
+    ['Sprinkles, if you like', 'Sprinkles'],
     ['Some number of pounds of clams. A pound of clams makes dinner for two.', 'clams'],
   ])('is %s', ([line = '', food]) => {
     const read = readLine(line);
@@ -44,6 +45,10 @@ describe('what is no ingredient', () => {
     'Cut the dough into 2 inch squares.',
     'A slow cooker',
     'Wooden skewers',
+    'Parchment paper',
+    'A baking tray',
+    'Special equipment: a 9-inch springform pan',
+    'A lot of patience',
     '9x13 baking dish',
     'Add the cream; cook for 5 minutes',
   ])('is “%s”', (line) => {

@@ -18,6 +18,8 @@ describe('running text', () => {
     ['Use a 12-inch (30 cm) skillet.', ['pan 12 in', 'pan 30 cm']],
     ['Pour it into a 2 quart glass jar.', ['pan 2 quart']],
     ['Grease a 900 g loaf tin.', ['pan 900 g']],
+    ['Grease a 900g/2lb loaf tin.', ['pan 900 g', 'pan 2 lb']],
+    ['Bake at 375 for 25 minutes.', ['oven 375 implied']],
     ['Cut into 1x1 inch cubes.', ['length 1-1 in']],
     ['Slice ½" thick, leaving an inch or two.', ['length 0.5 in', 'length 1-2 in']],
   ] as const)('“%s” mentions %j', ([line, read]) => {
@@ -31,6 +33,8 @@ describe('running text', () => {
     'Rotate the pan 180 degrees.',
     'Pour 1 liter of water into a large pot.',
     'Add 2 cups of stock to the pan.',
+    'We baked for up to 180 people.',
+    'Roast potatoes at 250 g a head.',
     '“Serves 4” it said.',
   ])('“%s” mentions nothing', (line) => {
     expect(mentions(line)).toEqual([]);

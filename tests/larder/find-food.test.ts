@@ -119,3 +119,16 @@ describe('the name in another kitchen', () => {
     expect(shown('courgette', 'one')).toBe(null);
   });
 });
+
+describe('a measure that says which food is meant', () => {
+  test.for([
+    ['1 small bunch of coriander', 'coriander-leaf'],
+    ['1 tsp coriander', 'ground-coriander'],
+    ['1 cinnamon stick', 'cinnamon-stick'],
+    ['1 tsp cinnamon', 'ground-cinnamon'],
+    ['6 sheets of gelatin', 'leaf-gelatine'],
+    ['2 sticks of butter', 'butter'],
+  ] as const)('`%s` is %s', ([line, id]) => {
+    expect(ofLine(line)?.food.id).toBe(id);
+  });
+});

@@ -4,6 +4,7 @@ import type { KitchenUnits } from './size.js';
 import { isMeasured, readStatement, type Statement } from './statement.js';
 import type { Tokens } from './token.js';
 import type { UnitId } from './unit.js';
+import { passAdjectives } from './unit-behind-adjectives.js';
 
 /** The amount that a line begins with or ends in, with its pack. */
 export interface LineAmount {
@@ -23,10 +24,11 @@ export interface LineAmount {
 export function readLineAmount(tokens: Tokens, index: number, kitchen: KitchenUnits): LineAmount | null {
   const statement = readStatement(tokens, index, kitchen);
   if (statement === null) return null;
-  const pack = readPack(tokens, statement, kitchen);
+  const found = readPack(tokens, statement, kitchen);
+  const pack = found !== null && isArticleOfMeasure(statement, found) ? null : found;
   // `a 2-inch piece`: the article stays where it is.
   if (pack === null && statement.quantity.article && statement.quantity.unitWord === null) {
-    const measure = readStatement(tokens, statement.next, kitchen);
+    const measure = readStatement(tokens, passAdjectives(tokens, statement.next), kitchen);
     if (measure !== null && isMeasured(measure.unit) && !measure.quantity.bare)
       return { ...measure, pack, statement: measure };
   }
@@ -43,4 +45,10 @@ export function readLineAmount(tokens: Tokens, index: number, kitchen: KitchenUn
     next: pack.next,
     statement,
   };
+}
+
+/** `a scant ½ cup honey`: no piece of food is as large as so many spoons or cups, so that the article counts nothing. */
+function isArticleOfMeasure({ quantity }: Statement, pack: ReadPack): boolean {
+  const filled = pack.sizeUnit === 'cup' || pack.sizeUnit === 'tbsp' || pack.sizeUnit === 'tsp';
+  return quantity.article && pack.word === '' && pack.unit === 'count' && filled;
 }

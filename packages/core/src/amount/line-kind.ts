@@ -16,7 +16,12 @@ export function isNotAnIngredient(
 ): boolean {
   if (tokens.length <= from) return true;
   if (!hasAmount && isLabel(tokens, from)) return true;
-  return isStep(tokens, from) || isKit(tokens, food, container) || (!hasAmount && isJoke(tokens, from));
+  return (
+    isEquipment(tokens, from) ||
+    isStep(tokens, from) ||
+    isKit(tokens, food, container) ||
+    (!hasAmount && isJoke(tokens, from, food))
+  );
 }
 
 function isLabel(tokens: Tokens, from: number): boolean {
@@ -24,6 +29,16 @@ function isLabel(tokens: Tokens, from: number): boolean {
   if (last === ':') return true;
   if (tokens.word(from) === 'for' && (tokens.word(from + 1) === 'the' || tokens.word(from + 1) === 'a')) return true;
   return tokens.word(from) === 'the' && tokens.word(from + 1) === 'following';
+}
+
+const equipment = new Set(['equipment', 'tools', 'tool', 'utensils']);
+
+/** `Special equipment: a 9-inch springform pan` */
+function isEquipment(tokens: Tokens, from: number): boolean {
+  const longestLabel = 4;
+  for (let at = from; at < from + longestLabel; at += 1)
+    if (equipment.has(tokens.word(at)) && tokens.word(at + 1) === ':') return true;
+  return false;
 }
 
 /** A verb of the kitchen with what is done to it: `Cut the pork`, `Line a pan`; but `Squeeze of lime`, `Roast beef`, `Add-ins`. */
@@ -50,6 +65,7 @@ const foodsLikeKit = new Set([
   'chicken',
   'cheese',
   'crock',
+  'wafer',
 ]);
 
 /** A line whose name ends in a tool, or that has a container and no food: `5l (1 gallon) jar`. */
@@ -58,7 +74,9 @@ function isKit(tokens: Tokens, food: readonly number[], container: string): bool
   return kit.has(tokens.word(food.at(-1) ?? -1)) && !foodsLikeKit.has(tokens.word(food.at(-2) ?? -1));
 }
 
-function isJoke(tokens: Tokens, from: number): boolean {
+function isJoke(tokens: Tokens, from: number, food: readonly number[]): boolean {
+  // `A lot of love`
+  if (food.length === 1 && food[0] === tokens.length - 1 && sentimentWords.has(tokens.word(food[0]))) return true;
   const smile = tokens.list
     .slice(-3)
     .some(({ lower }, place, all) => (lower === ';' || lower === ':') && all[place + 1]?.lower === ')');

@@ -31,10 +31,17 @@ export function passLead(tokens: Tokens, use: Uint8Array): LineLead {
   const from = passSigns(tokens, passBox(tokens, use), use);
   const labelled = passLabel(tokens, from, use);
   const part = passFruitPart(tokens, labelled, use);
-  const amount = part ?? labelled;
+  const amount = passFilling(tokens, part ?? labelled);
   const vague = vagueEnd(tokens, amount);
   const list = vague !== null && tokens.word(vague - 1) === 'each';
   return { from, amount, food: vague ?? amount, vague: vague !== null, part: part !== null, list };
+}
+
+const fillings = new Set(['scant', 'generous', 'heaped', 'heaping', 'rounded', 'level', 'good', 'full']);
+
+/** `generous 1/4 cup`: how full the measure is, said before its number. */
+function passFilling(tokens: Tokens, index: number): number {
+  return fillings.has(tokens.word(index)) && tokens.at(index + 1).kind === 'number' ? index + 1 : index;
 }
 
 /** `[ ]` and `[x]` */
@@ -162,7 +169,9 @@ function gestureEnd(tokens: Tokens, index: number, article: number): number | nu
   const at = passAdjectives(tokens, number?.next ?? article);
   // `1 thumb-sized piece` is a piece.
   const sized = tokens.word(at + 1) === '-' || tokens.word(at + 1).startsWith('size');
-  if (!gestures.has(tokens.word(at)) || sized) return null;
+  // `Sprinkles, if desired` are a food.
+  const food = tokens.word(at) === 'sprinkles' && number === null && tokens.at(at + 1).kind === 'mark';
+  if (!gestures.has(tokens.word(at)) || sized || food) return null;
   if (tokens.word(at + 1) === 'or') {
     const upper = readNumber(tokens, at + 2);
     if (upper !== null) return upper.next;

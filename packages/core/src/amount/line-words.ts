@@ -86,6 +86,7 @@ export const keptPairs: Readonly<Record<string, readonly string[]>> = {
   the: [],
   crushed: ['red'],
   good: [],
+  full: ['cream', 'fat'],
   soft: ['cheese', 'brown', 'tofu'],
   firm: ['tofu'],
   whipped: ['cream', 'topping'],
@@ -167,7 +168,7 @@ export const kit = list(`
   grinder scale scales bowl bowls whisk spatula knife knives board cheesecloth colander sieve strainer oven grill smoker rack cutter cutters
   marble marbles muslin airlock jar jars bottle bottles bag bags funnel tongs griddle steamer grater peeler mandoline
   ramekin ramekins mold mould molds moulds lid lids container containers fryer dehydrator stockpot saucepan
-  scissors dish dishes towel towels gloves recipient brush
+  scissors dish dishes towel towels gloves recipient brush paper liner liners string
 `);
 
 /** Kit only with another word before it, since alone it is food or unclear. */

@@ -1,5 +1,15 @@
+const firstPicture = '\u200d';
+const pictures = /[\p{Extended_Pictographic}\p{Emoji_Modifier}\p{Regional_Indicator}]|\u{200d}|\u{fe0f}/u;
+
+/** UTF-16 units of a picture at an offset, 0 where none stands; a cross multiplies, and is none. */
+function pictureLength(text: string, at: number): number {
+  const sign = String.fromCodePoint(text.codePointAt(at) ?? 0);
+  return pictures.test(sign) && sign !== '✖' && sign !== '™' ? sign.length : 0;
+}
+
 /**
- * Marks the characters of a line that are Markdown and no words: emphasis signs, back-ticks, and the brackets and address of a link.
+ * Marks the characters of a line that are no words: pictures, and the Markdown, which is emphasis signs, back-ticks, and the
+ * brackets and address of a link.
  * A line whose Markdown is already taken off has none. One pass, no backtracking.
  *
  * @returns One byte for each UTF-16 unit, 1 where it is mark-up.
@@ -9,7 +19,11 @@ export function markupMask(text: string): Uint8Array {
   const openBrackets: number[] = [];
   for (let at = 0; at < text.length; at += 1) {
     const sign = text[at];
-    if (sign === '*' || sign === '`') mask[at] = 1;
+    if (sign !== undefined && sign >= firstPicture) {
+      const length = pictureLength(text, at);
+      mask.fill(1, at, at + length);
+      at += Math.max(0, length - 1);
+    } else if (sign === '*' || sign === '`') mask[at] = 1;
     else if (sign === '_' && !(isWordSign(text[at - 1]) && isWordSign(text[at + 1]))) mask[at] = 1;
     else if (sign === '[') openBrackets.push(at);
     else if (sign === ']') {

@@ -68,6 +68,24 @@ function plainNumber(value: Exact, next: number): ReadNumber {
 }
 
 function readFigures(tokens: Tokens, index: number): ReadNumber | null {
+  const read = readFigure(tokens, index);
+  if (read === null || tokens.at(read.next - 1).form !== 'fraction') return read;
+  return fractionEnds.has(tokens.word(read.next)) ? { ...read, next: read.next + 1 } : read;
+}
+
+/** `3/4th cup`, `1/4 th tsp`, `2/3rds cup` */
+const fractionEnds = new Set(['th', 'ths', 'rd', 'rds']);
+
+/** `1 quarter`, `3 quarters`; but `2 quarter pound burgers` are two. */
+function figureShare(tokens: Tokens, value: Exact, index: number): ReadNumber | null {
+  const share = shareWord(tokens.word(index));
+  if (share === null || isHyphened(tokens, index)) return null;
+  const says = value.eq(1) || tokens.word(index).endsWith('s');
+  const part = value.times(share);
+  return says && part.lt(1) ? { ...plainNumber(part, articleBehind(tokens, index + 1)), fraction: true } : null;
+}
+
+function readFigure(tokens: Tokens, index: number): ReadNumber | null {
   const token = tokens.at(index);
   if (token.value === null) return null;
   if (token.form !== 'whole') {
@@ -80,7 +98,7 @@ function readFigures(tokens: Tokens, index: number): ReadNumber | null {
   if (spaced !== null) return spaced;
   const mixed = fractionBehind(tokens, index + 1);
   if (mixed !== null) return plainNumber(token.value.plus(mixed.value), mixed.next);
-  return dozens(tokens, token.value, index + 1);
+  return figureShare(tokens, token.value, index + 1) ?? dozens(tokens, token.value, index + 1);
 }
 
 /** `1 000`: a group of three noughts behind a blank is part of the number. */

@@ -20,8 +20,10 @@ export function passPreparation(tokens: Tokens, from: number, stop: number, take
     else if (isPreparation(tokens, at)) {
       passed = true;
       at = passHyphened(tokens, at, stop);
-    } else if (isLooseNumber(tokens, at)) at += 1;
+    } else if (sizeCountEnd(tokens, at) > at) at = sizeCountEnd(tokens, at);
+    else if (isLooseNumber(tokens, at)) at += 1;
     else if (passed && isJoint(tokens, at)) at += 1;
+    else if (isQuotedNumber(tokens, at)) at += 3;
     else if (token.kind === 'mark' && !isStop(tokens, at)) at += 1;
     else break;
   }
@@ -36,6 +38,20 @@ function isLooseNumber(tokens: Tokens, at: number): boolean {
   return isNumber && !isInnerHyphen(tokens, at + 1) && tokens.at(at + 1).lower !== '-';
 }
 
+/** `"00" flour`: the kind in quotation marks. */
+function isQuotedNumber(tokens: Tokens, at: number): boolean {
+  return quotes.has(tokens.word(at)) && isLooseNumber(tokens, at + 1) && quotes.has(tokens.word(at + 2));
+}
+
+/** Behind the `16-20 count` or `21/25 ct` of shrimp: how many make a pound says their size. */
+function sizeCountEnd(tokens: Tokens, at: number): number {
+  if (tokens.at(at).kind !== 'number') return at;
+  const ranged = isDash(tokens.word(at + 1)) && tokens.at(at + 2).kind === 'number';
+  const behind = ranged ? at + 3 : at + 1;
+  return tokens.word(behind) === 'count' || tokens.word(behind) === 'ct' ? behind + 1 : at;
+}
+
+const quotes = new Set(['"', '“', '”', '„', "'", '‘', '’']);
 const shortSizes = new Set(['lg', 'lrg', 'med', 'sm', 'xl', 'approx']);
 
 function isJoint(tokens: Tokens, at: number): boolean {

@@ -79,6 +79,8 @@ const coolingWords = new Set(['at', 'below', 'under']);
 
 function readHeat(tokens: Tokens, at: number, heat: HeatWatch): Found | null {
   if (!startsNumber(tokens, at)) return null;
+  const bare = readBareOven(tokens, at);
+  if (bare !== null) return bare;
   const degrees = readDegrees(tokens, at);
   if (degrees === null || !degrees.signed) return null;
   const { low, high, unit, next } = degrees;
@@ -92,6 +94,35 @@ function readHeat(tokens: Tokens, at: number, heat: HeatWatch): Found | null {
   return {
     mentions: [{ kind, low, high, unit: scale, impliedUnit: unit === null, span: spanOf(tokens, at, next) }],
     next,
+  };
+}
+
+const bakingWords = new Set([
+  'bake',
+  'baked',
+  'baking',
+  'roast',
+  'roasted',
+  'oven',
+  'preheat',
+  'preheated',
+  'preheating',
+]);
+const ovenWordsBehind = new Set(['for', 'until', 'and', 'then', '.', ',', ';', ')', '']);
+
+/** `Bake at 375 for 25 minutes`, `Preheat the oven to 425.`: no degree sign, and yet nothing else is meant. */
+function readBareOven(tokens: Tokens, at: number): Found | null {
+  const { value, form } = tokens.at(at);
+  if (value === null || form !== 'whole' || value.lt(150) || value.gt(500) || !value.mod(5).isZero()) return null;
+  const joint = tokens.word(at - 1);
+  if ((joint !== 'at' && joint !== 'to') || !ovenWordsBehind.has(tokens.word(at + 1))) return null;
+  const near = 4;
+  const said = tokens.list.slice(Math.max(0, at - 1 - near), at - 1).some(({ lower }) => bakingWords.has(lower));
+  if (!said) return null;
+  const unit = likelyUnit(value);
+  return {
+    mentions: [{ kind: 'oven', low: value, high: null, unit, impliedUnit: true, span: spanOf(tokens, at, at + 1) }],
+    next: at + 1,
   };
 }
 
@@ -116,7 +147,11 @@ function readVessel(tokens: Tokens, at: number): Found | null {
   return { mentions, next: other.next };
 }
 
-function isLoaf(tokens: Tokens, at: number): boolean {
+/** `900 g loaf tin`, `900g/2lb loaf tin`, `900 g (2 lb) loaf tin` */
+function isLoaf(tokens: Tokens, behind: number): boolean {
+  const partner = tokens.partner[behind] ?? -1;
+  const again = tokens.word(behind) === '/' ? readSizeAt(tokens, behind + 1)?.next : undefined;
+  const at = partner > behind ? partner + 1 : (again ?? behind);
   return tokens.word(at) === 'loaf' || tokens.word(at + 1) === 'loaf';
 }
 

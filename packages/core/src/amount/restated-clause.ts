@@ -129,6 +129,8 @@ function isCredible(tokens: Tokens, statement: Statement, claim: Claim): boolean
   const units = context.amounts?.map((amount) => amount.unit) ?? [head.unit];
   if (isOr && !(measured && unit !== head.unit && (!worded || (statement.approx && named)))) return false;
   if (isLengthUnit(unit) && (worded || isMeasured(head.unit) || kind === 'words')) return false;
+  // `12 corn tortillas (6-inch)`: the size of each, and no total.
+  if (isLengthUnit(unit) && head.unit === 'count' && head.low.gt(1)) return false;
   if (quantity.unitWord === null && !(worded && (named || (head.unit !== 'count' && isSizeBehind(tokens, statement)))))
     return false;
   if (measured && units.includes(unit) && head.pack === null) return false;

@@ -39,6 +39,9 @@ const ownContainers = new Set([
   'bouillon',
   'canning',
   'mason',
+  'baking',
+  'roasting',
+  'muffin',
   'glass',
 ]);
 

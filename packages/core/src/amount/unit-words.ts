@@ -89,6 +89,8 @@ export const containers: Readonly<Record<string, string>> = {
   sachets: 'sachet',
   envelope: 'envelope',
   envelopes: 'envelope',
+  env: 'envelope',
+  envs: 'envelope',
   pouch: 'pouch',
   pouches: 'pouch',
   bag: 'bag',
@@ -125,7 +127,7 @@ export const severalContainers: ReadonlySet<string> = new Set(
 );
 
 /** Container words that are abbreviations. */
-export const shortContainers: ReadonlySet<string> = new Set(['pkg', 'pkgs', 'pkt', 'pkts']);
+export const shortContainers: ReadonlySet<string> = new Set(['pkg', 'pkgs', 'pkt', 'pkts', 'env', 'envs']);
 
 /** Measure words without a unit of their own: they count, and leave the food when they stand before it. */
 export const looseMeasures: Readonly<Record<string, 'one' | 'many'>> = Object.fromEntries([
@@ -174,6 +176,8 @@ export const looseMeasures: Readonly<Record<string, 'one' | 'many'>> = Object.fr
     [one, 'one'],
     [many, 'many'],
   ]),
+  // `2 nos onion`, for numbers.
+  ['nos', 'many'],
 ]);
 
 /** Words that begin with a measure word and are foods: `2 rib eye steaks`, `1 leaf lettuce`. */

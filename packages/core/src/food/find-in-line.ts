@@ -47,6 +47,7 @@ interface AsMeasured {
 
 const wrappers = new Set(['can', 'tin', 'jar']);
 const spoons = new Set(['tsp', 'tbsp']);
+const greens = new Set(['bunch', 'sprig', 'handful']);
 
 /** `canned …` in a can, `whole …` or `… cube` where one is counted, `… powder` of bouillon by the spoon. */
 function asMeasured({ amounts, pack, text, food }: LineReading): AsMeasured[] {
@@ -55,6 +56,11 @@ function asMeasured({ amounts, pack, text, food }: LineReading): AsMeasured[] {
     return [{ before: 'canned ', after: '' }];
   }
   if (spoons.has(unit) && /bouillon/i.test(food?.text ?? '')) return [{ before: '', after: ' powder' }];
+  // Coriander by the bunch is the herb, where the bare word may be the spice.
+  if (greens.has(unit)) return [{ before: 'fresh ', after: '' }];
+  // A stick of cinnamon, a sheet of gelatin.
+  const shape = shapeOf(unit, text.slice(0, food?.span.start));
+  if (shape !== null) return [{ before: '', after: ` ${shape}` }];
   // In `1 glass of milk` the glass is counted.
   const isCounted = unit === 'count' && pack === null && !/\p{L}{3}/u.test(text.slice(0, food?.span.start));
   return isCounted
@@ -63,6 +69,14 @@ function asMeasured({ amounts, pack, text, food }: LineReading): AsMeasured[] {
         { before: 'whole ', after: '' },
       ]
     : [];
+}
+
+/** The word for the thing counted that may be part of the food's name: `stick`, `sheet`, `leaf`. */
+function shapeOf(unit: string, before: string): string | null {
+  if (unit === 'stick') return 'stick';
+  const word = /\b(?:sheets?|leaf|leaves)\b/i.exec(before)?.[0].toLowerCase();
+  if (word === undefined) return null;
+  return word.startsWith('sheet') ? 'sheet' : 'leaf';
 }
 
 function findAs({ before, after }: AsMeasured, words: string, foods: Foods, kitchen: string): FoundFood | null {
