@@ -24,6 +24,14 @@ const native = ':::ingredients\n- 1 cup milk\n:::\n\n';
 
 const slips: Slip[] = [
   {
+    markdown: `${native}Stir in :amount[½ cup]{of=mikl}.`,
+    at: 'mikl',
+    says: 'No ingredient line lists `mikl`. Write `milk`',
+    actual: 'mikl',
+    expected: ['milk'],
+    shows: '½ cup',
+  },
+  {
     markdown: 'Before.\n\n:::ingredients{kitchen=us}\n- 1 cup milk\n\nAfter.',
     at: ':::ingredients{kitchen=us}',
     says: 'This `ingredients` block is never closed, so it is shown as plain text. Put `:::` on a line of its own after its last line',

@@ -12,6 +12,7 @@ import { ownerOf } from './owner-of.js';
 import { readLineItem } from './read-line-item.js';
 import { isMention, readMention } from './read-mention.js';
 import type { ReadingContext, RecipeReading } from './reading.js';
+import { unlistedShares } from './unlisted-shares.js';
 import { wordsOf } from './words-of.js';
 
 /**
@@ -34,6 +35,7 @@ export function readRecipe(tree: Root, context: ReadingContext): RecipeReading {
     else addMethod(block, reading, context);
   }
   addProse(tree, reading, context);
+  reading.faults.push(...unlistedShares(reading));
   reading.faults.sort((a, b) => offsetOf(a) - offsetOf(b));
   return reading;
 }

@@ -1,0 +1,43 @@
+import type { Line, Mention } from '@retare/core';
+import { attributePlace } from './attribute-place.js';
+import { type Fault, oneOf } from './fault.js';
+import { near } from './near.js';
+import type { RecipeReading } from './reading.js';
+
+/**
+ * Shares of something that no ingredient line lists and the larder does not know: a slip in `of`, whose amount would follow nothing.
+ *
+ * @param reading With all its blocks read.
+ */
+export function unlistedShares(reading: RecipeReading): Fault[] {
+  const { parts, steps } = reading.recipe;
+  const lines = parts.flatMap(({ native, authored }) => [native, ...authored]).flatMap((block) => block.lines);
+  if (lines.every((line) => line.reading.food === null)) return [];
+  const mentions = steps.flatMap(({ native, authored }) => [native, ...authored]).flatMap((method) => method.mentions);
+  return mentions.flatMap((mention) => {
+    const of = unknownFoodOf(mention);
+    return of === null || lines.some((line) => lists(line, of)) ? [] : [faultOf(mention, of, lines, reading)];
+  });
+}
+
+function unknownFoodOf(mention: Mention): string | null {
+  return mention.kind === 'amount' && mention.food === null ? mention.of : null;
+}
+
+function lists({ reading }: Line, of: string): boolean {
+  return reading.food?.text.toLowerCase() === of.toLowerCase();
+}
+
+function faultOf({ key }: Mention, of: string, lines: readonly Line[], { mentions, source }: RecipeReading): Fault {
+  const names = [...new Set(lines.flatMap((line) => line.reading.food?.text ?? []))];
+  const meant = near(of, names);
+  const expected = meant === undefined ? names : [meant];
+  const node = mentions.get(key)?.node;
+  const place = node === undefined ? null : attributePlace(node, 'of', source);
+  return {
+    actual: of,
+    expected,
+    message: `No ingredient line lists \`${of}\`. Write ${oneOf(expected)}`,
+    place: place?.value ?? place?.whole ?? node?.position,
+  };
+}
