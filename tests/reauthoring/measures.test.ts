@@ -195,4 +195,11 @@ describe('a pot too large for one jug or eight cups', () => {
     expect(textOf(line)).toBe(`${expected} water`);
     expect(rulesOf(line)).toEqual([]);
   });
+
+  test('and twelve cups of flour without a scale keep their weight, with a finding', () => {
+    // 12 cups of 125 g (USDA SR26 20081, cup) are 1.5 kg; eight and three quarter cups would be a fifth less.
+    const line = converted('12 cups all-purpose flour', 'us', 'ca');
+    expect(textOf(line)).toBe('1.5 kg all-purpose flour');
+    expect(rulesOf(line)).toContain('unmeasurable no-tool');
+  });
 });

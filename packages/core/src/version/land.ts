@@ -35,6 +35,7 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
   for (const table of tablesFor(need, kitchen)) {
     const size = table.base === 'g' ? need.weighed.grams : need.weighed.millilitres;
     if (size === null || !size.isPositive() || size.isZero()) continue;
+    if (isOutOfReach(size, table)) continue;
     for (const landed of nearestOfEach(table.measures, size)) {
       if (isFarMoreThanNeeded(landed)) continue;
       const cost = costOf(landed, need);
@@ -42,6 +43,12 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
     }
   }
   return best?.landed ?? null;
+}
+
+/** What the largest tool falls more than a tenth short of is not that much: better the exact amount, and a finding. */
+function isOutOfReach(size: Exact, { measures }: Table): boolean {
+  const largest = measures.at(-1)?.size;
+  return largest === undefined || size.greaterThan(largest.times('1.1'));
 }
 
 /** A pack of yeast, or the counter's step, is no measure of a fifth of it. */
