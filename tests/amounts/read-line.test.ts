@@ -61,6 +61,7 @@ describe('a doubt', () => {
     ['5/6 bay leaves', '5/6'],
     ['2 tps salt', '2 tps'],
     ['3-2 cups flour', '3-2 cups'],
+    ['2 cups minus 1 tbsp flour', '2 cups minus 1'],
     ['1.500 g flour', '1.500 g'],
     ['1 1/4 oz packet gelatin', '1 1/4 oz packet'],
     ['3/2 cups flour', '3/2 cups'],

@@ -19,6 +19,7 @@ export const writtenLines: Readonly<Record<string, readonly WrittenLine[]>> = {
     { line: '3∕4 cup oats', amounts: ['0.75 cup'], food: 'oats' },
     { line: '.5 kg potatoes', amounts: ['0.5 kg'], food: 'potatoes' },
     { line: '2,5 dl cream', amounts: ['2.5 dl'], food: 'cream' },
+    { line: '1 pound, 4 ounces veal', amounts: ['20 oz'], food: 'veal' },
     { line: '3/4th cup semolina', amounts: ['0.75 cup'], food: 'semolina' },
     { line: '1/4 th tsp fenugreek', amounts: ['0.25 tsp'], food: 'fenugreek' },
     { line: '1 quarter teaspoon cloves', amounts: ['0.25 tsp'], food: 'cloves' },

@@ -39,6 +39,34 @@ retare:
 `;
 
 describe('retare read', () => {
+  test('takes `Ingredients` alone in a paragraph for a heading, a list before it for prose, and the title for no part', async () => {
+    const post = `# Salad
+
+Why I like it:
+
+- It takes 10 minutes
+- It costs 4 dollars
+- 3 friends asked for it
+
+Ingredients
+
+- 2 cucumbers
+- 200 g feta
+
+Preparation
+
+1. Chop into cubes.
+`;
+    const [report] = JSON.parse((await readPost(post)).out);
+    const shown = report.lines.map(({ text, part }: { text: string; part: string | null }) => [text, part]);
+    expect(shown).toEqual([
+      ['2 cucumbers', null],
+      ['200 g feta', null],
+    ]);
+    const [untitled] = JSON.parse((await readPost('# Soup\n\n- 1 onion\n- 2 cups stock\n')).out);
+    expect(untitled.lines.map(({ part }: { part: string | null }) => part)).toEqual([null, null]);
+  });
+
   test('shows the lines of an annotated post as decimal strings, at their place in the file', async () => {
     const [report] = JSON.parse((await readPost(annotated)).out);
     expect(report).toMatchObject({ file: 'post.md', kitchen: 'us', kitchenConfidence: 1, makes: '4 servings' });

@@ -128,6 +128,7 @@ describe('a measure that says which food is meant', () => {
     ['1 tsp cinnamon', 'ground-cinnamon'],
     ['6 sheets of gelatin', 'leaf-gelatine'],
     ['2 sticks of butter', 'butter'],
+    ['a handful of pasta', 'pasta'],
   ] as const)('`%s` is %s', ([line, id]) => {
     expect(ofLine(line)?.food.id).toBe(id);
   });

@@ -52,6 +52,9 @@ export function doubtAbout(tokens: Tokens, index: number, amount: LineAmount | n
   const odd = triple === 'point' ? small : triple === 'comma' && !small && amount.statement.unit !== 'count';
   if (odd)
     return doubt('This may be thousands or a decimal.', 'Write thousands without a sign, and decimals with a point.');
+  const less = tokens.word(amount.next);
+  if ((less === 'minus' || less === 'less') && tokens.at(amount.next + 1).kind === 'number')
+    return doubt('An amount is taken off another here.', 'Write what is left as one amount.', amount.next + 2);
   if (quantity.unitWord !== null || amount.pack !== null) return null;
   if (range?.neighbours === true && tokens.word(amount.next - 1) !== 'a' && isPlural(tokens, amount.next)) {
     return doubt('This may be a fraction or two numbers to choose from.', 'Write a range with a dash: `2-3`.');

@@ -1,5 +1,5 @@
 const firstPicture = '\u200d';
-const pictures = /[\p{Extended_Pictographic}\p{Emoji_Modifier}\p{Regional_Indicator}]|\u{200d}|\u{fe0f}/u;
+const pictures = /[\p{Extended_Pictographic}\p{Emoji_Modifier}\p{Regional_Indicator}]|\u{200d}|\u{20e3}|\u{fe0f}/u;
 
 /** UTF-16 units of a picture at an offset, 0 where none stands; a cross multiplies, and is none. */
 function pictureLength(text: string, at: number): number {

@@ -62,10 +62,14 @@ function readSum(tokens: Tokens, first: Statement, kitchen: KitchenUnits): State
   const joint = tokens.word(first.next);
   const joined = joint === '+' || joint === 'plus' || joint === 'and' || joint === '&';
   const bare = first.unit === 'lb' && tokens.at(first.next).kind === 'number';
-  if (!isMeasured(first.unit) || !(joined || bare)) return null;
-  const second = readQuantity(tokens, joined ? first.next + 1 : first.next);
+  // `1 pound, 4 ounces`
+  const comma = first.unit === 'lb' && joint === ',' && tokens.at(first.next + 1).kind === 'number';
+  if (!isMeasured(first.unit) || !(joined || bare || comma)) return null;
+  const second = readQuantity(tokens, joined || comma ? first.next + 1 : first.next);
   if (second === null || second.unit === null || second.bare || !isMeasured(second.unit)) return null;
-  if (second.unit === first.unit || (bare && second.unit !== 'oz')) return null;
+  if (second.unit === first.unit || ((bare || comma) && second.unit !== 'oz')) return null;
+  // A pound and more is stated again, as in `1 lb, 16 oz`.
+  if (comma && second.low.gte(16)) return null;
   const sum: Measure | null = addUp(first, { ...second, unit: second.unit }, kitchen);
   return sum === null ? null : { ...first, ...sum, approx: first.approx || second.approx, next: second.next };
 }

@@ -43,6 +43,8 @@ function firstOfTwo(text: string, { start, end }: Span, find: (words: string) =>
 interface AsMeasured {
   before: string;
   after: string;
+  /** Only a food of this role is believed. */
+  role?: Food['role'];
 }
 
 const wrappers = new Set(['can', 'tin', 'jar']);
@@ -57,7 +59,7 @@ function asMeasured({ amounts, pack, text, food }: LineReading): AsMeasured[] {
   }
   if (spoons.has(unit) && /bouillon/i.test(food?.text ?? '')) return [{ before: '', after: ' powder' }];
   // Coriander by the bunch is the herb, where the bare word may be the spice.
-  if (greens.has(unit)) return [{ before: 'fresh ', after: '' }];
+  if (greens.has(unit)) return [{ before: 'fresh ', after: '', role: 'seasoning' }];
   // A stick of cinnamon, a sheet of gelatin.
   const shape = shapeOf(unit, text.slice(0, food?.span.start));
   if (shape !== null) return [{ before: '', after: ` ${shape}` }];
@@ -79,11 +81,11 @@ function shapeOf(unit: string, before: string): string | null {
   return word.startsWith('sheet') ? 'sheet' : 'leaf';
 }
 
-function findAs({ before, after }: AsMeasured, words: string, foods: Foods, kitchen: string): FoundFood | null {
+function findAs({ before, after, role }: AsMeasured, words: string, foods: Foods, kitchen: string): FoundFood | null {
   if (before !== '' && words.toLowerCase().startsWith(before)) return null;
   const whole = `${before}${words}${after}`;
   const found = findFoodIn(whole, foods, kitchen);
-  if (found === null) return null;
+  if (found === null || (role !== undefined && found.food.role !== role)) return null;
   // Found without the word that was added, it is what the words alone would have found.
   if ((before !== '' && found.start > 0) || (after !== '' && found.end < whole.length)) return null;
   // The words that were added stand in no text.

@@ -43,13 +43,14 @@ function isShort(block: Block): boolean {
   return textsOf(block).every((text) => text.split(/\s+/).length <= mostWords);
 }
 
-/** Where one list is named, others before the method are believed by their shape, and later ones only if most state amounts. */
+/** Where one list is named, others between it and the method are believed by their shape, and later ones only if most state amounts. */
 function besideNamed(blocks: readonly Block[], named: readonly Block[]): Block[] {
   const method = blocks.findIndex(({ section }) => section === 'method');
+  const first = blocks.findIndex((block) => named.includes(block));
   return blocks.filter((block, index) => {
     if (named.includes(block) || block.section !== null || !block.isList) return false;
     const shape = shapeOf(textsOf(block));
-    return shape.amounts >= 0.5 || ((method < 0 || index < method) && looksLikeIngredients(shape));
+    return shape.amounts >= 0.5 || (index > first && (method < 0 || index < method) && looksLikeIngredients(shape));
   });
 }
 
@@ -75,6 +76,8 @@ function blocksOf(tree: Root, source: readonly string[]): Block[] {
   let section: Section | null = null;
   let depth = 7;
   let part: string | null = null;
+  const first = tree.children.find(({ type }) => type === 'heading');
+  const title = first?.type === 'heading' && first.depth === 1 ? first : null;
   for (const node of tree.children) {
     const heading = headingOf(node);
     if (heading !== null) {
@@ -84,7 +87,8 @@ function blocksOf(tree: Root, source: readonly string[]): Block[] {
         section = opened;
         depth = heading.depth;
       }
-      part = opened === null ? heading.text : null;
+      // The post's title names no part.
+      part = opened === null && node !== title ? heading.text : null;
       continue;
     }
     const lines = linesOf(node, part, source);
@@ -93,7 +97,7 @@ function blocksOf(tree: Root, source: readonly string[]): Block[] {
   return blocks;
 }
 
-/** A heading, or a paragraph that stands like one: bold alone, or a few words with a colon behind. */
+/** A heading, or a paragraph that stands like one: bold alone, a section's word alone, or a few words with a colon behind. */
 function headingOf(node: Nodes): { text: string; depth: number } | null {
   if (node.type === 'heading') return { text: wordsIn(node), depth: node.depth };
   if (node.type !== 'paragraph') return null;
@@ -102,7 +106,12 @@ function headingOf(node: Nodes): { text: string; depth: number } | null {
   const bold = node.children.every(
     (child) => child.type === 'strong' || child.type === 'emphasis' || wordsIn(child).trim() === '',
   );
-  return bold || text.endsWith(':') ? { text: text.replace(/:$/, ''), depth: 6 } : null;
+  return bold || text.endsWith(':') || isLoneSection(text) ? { text: text.replace(/:$/, ''), depth: 6 } : null;
+}
+
+/** `Ingredients` alone in a paragraph. */
+function isLoneSection(text: string): boolean {
+  return /^\p{L}+$/u.test(text) && sectionOf(text) !== null;
 }
 
 function linesOf(node: Nodes, part: string | null, source: readonly string[]): PlainLine[] {
