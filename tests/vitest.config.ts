@@ -4,6 +4,7 @@ export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
     // Whole site builds and a browser share two cores.
     testTimeout: 120_000,
     // Most files load the same packages and larder; none changes what another sees.

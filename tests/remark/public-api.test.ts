@@ -13,6 +13,7 @@ test('the package exports what it says, and no more', () => {
     'larderOf',
     'massWords',
     'matterOf',
+    'near',
     'oneOf',
     'openingLine',
     'placeInTree',

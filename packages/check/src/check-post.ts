@@ -6,6 +6,7 @@ import { excused } from './excuse.js';
 import type { Finding } from './finding.js';
 import { findingsOf } from './findings-of.js';
 import { mentionsRetare } from './mentions-retare.js';
+import { misspeltBlocks } from './misspelt-blocks.js';
 import { parsePost } from './parse-post.js';
 import { ratioDrifts } from './rules/ratio-drift.js';
 import { staleVersions } from './rules/stale-version.js';
@@ -32,11 +33,13 @@ export interface Site {
 /** Checks one post. A finding is a message on the file; nothing is thrown for what an author wrote. */
 export function checkPost(text: string, path: string, site: Site): CheckedPost {
   const file = new VFile({ value: text, path });
-  if (!mentionsRetare(text)) return { file, amounts: 0, isRecipe: false };
   const { larder, settings } = site;
+  const slips = misspeltBlocks(text, settings);
+  for (const slip of slips) addMessage(file, slip);
+  if (!mentionsRetare(text)) return { file, amounts: 0, isRecipe: slips.length > 0 };
   const tree = parsePost(file);
   const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
-  if (reading === null) return { file, amounts: 0, isRecipe: false };
+  if (reading === null) return { file, amounts: 0, isRecipe: slips.length > 0 };
   const findings = [
     ...annotationFindings(reading, settings),
     ...missingFrom(reading, larder, settings),

@@ -152,12 +152,12 @@ function judgeOwn(
   return { bought: judged[0]?.bought ?? null, problems: judged.flatMap(({ problems }) => problems) };
 }
 
-function worded(line: Line, own: readonly Chosen[], { kitchen }: DemandContext): Edit[] {
+function worded(line: Line, own: readonly Chosen[], { native, kitchen, densities }: DemandContext): Edit[] {
   const [first, ...others] = own;
   if (first === undefined) return [];
   const same = first.demand.food === line.food;
   const edits = same
-    ? amountInWords(line, first.stated, kitchen)
+    ? amountInWords(line, first.stated, kitchen, { native, kitchen, densities })
     : amountEdits(line.reading, writeStated(first.stated, kitchen));
   if (line.name === null) return edits;
   const name = same ? (nameInWords(line, kitchen)[0]?.text ?? line.name.text) : nameOf(first.demand, kitchen.id);

@@ -1,5 +1,5 @@
 import type { LineReading } from '../amount/reading.js';
-import { dimensionOf } from '../amount/size.js';
+import { dimensionOf, isLengthUnit } from '../amount/size.js';
 import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
@@ -8,6 +8,7 @@ import type { StatedDensities, Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { wholeEggsFor } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { lengthFor } from '../kitchen/length.js';
 import { measuresBy, nearestOf } from '../kitchen/measure.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
@@ -31,11 +32,28 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   const stated = statedIn(reading);
   if (stated === null || food?.role === 'cure') return stated;
   const { native, kitchen, densities } = conversion;
+  const long = byLength(stated, kitchen);
+  if (long !== null) return long;
   const weighed = weighReading(reading, weighingOf(reading, food, native, densities));
   if (weighed === null) return stated;
   if (food?.id === wholeEgg && weighed.dimension === 'count') return convertEggs(stated, weighed, kitchen);
   if (isCounted(stated, food)) return { ...stated, statements: stated.statements.slice(0, 1) };
   return inPacks(stated, weighed, food, kitchen) ?? byMeasure(stated, weighed, food, conversion);
+}
+
+/** A piece by its length (`3-inch piece of ginger`), or pieces of a length each. */
+function byLength(stated: Stated, kitchen: Kitchen): Stated | null {
+  const term = stated.statements[0]?.[0];
+  if (stated.pack !== null && isLengthUnit(stated.pack.unit)) {
+    const { low, unit } = lengthFor(stated.pack.size, stated.pack.unit, kitchen);
+    // A piece has no container word of its own, and its amount's stretch took the word in.
+    const word = term?.unit === 'piece' ? 'piece' : stated.pack.word;
+    return { ...stated, statements: stated.statements.slice(0, 1), pack: { size: low, unit, word } };
+  }
+  if (stated.pack !== null || term === undefined || !isLengthUnit(term.unit)) return null;
+  const from = lengthFor(term.low, term.unit, kitchen);
+  const to = term.high === null ? null : lengthFor(term.high, term.unit, kitchen);
+  return { ...stated, statements: [[{ ...from, high: to?.unit === from.unit ? to.low : null }]] };
 }
 
 /**

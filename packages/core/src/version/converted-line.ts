@@ -34,7 +34,7 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
     line,
     food,
     edits: [
-      ...amountInWords(line, stated, kitchen),
+      ...amountInWords(line, stated, kitchen, conversion),
       ...nameInWords(line, kitchen),
       ...furtherInWords(line, conversion),
     ],

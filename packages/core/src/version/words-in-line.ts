@@ -12,13 +12,27 @@ import type { Edit, PlacedProblem } from './version.js';
 import { wholeEgg } from './weigh-line.js';
 
 /** What to replace in a line's words so that it states another amount. */
-export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitchen): Edit[] {
+export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitchen, conversion?: Conversion): Edit[] {
   if (stated === null || line.reading.amounts.length === 0) return [];
   const isEgg = line.food?.id === wholeEgg && stated.pack === null;
   const { size } = line.reading;
   const spoken = isEgg && size !== null ? { ...stated, eggSize: null } : stated;
-  const edits = readsTheSame(line, stated) ? [] : amountEdits(line.reading, writeStated(spoken, kitchen));
+  const edits = readsTheSame(line, stated)
+    ? againInWords(line, conversion)
+    : amountEdits(line.reading, writeStated(spoken, kitchen));
   return isEgg ? [...edits, ...eggSizeInWords(line, stated.eggSize, kitchen)] : edits;
+}
+
+/** Further statements of an amount that stays as it is, `2 carrots (about ½ lb)`, where a cook there does not read their unit. */
+function againInWords({ reading, food }: Line, conversion: Conversion | undefined): Edit[] {
+  if (conversion === undefined) return [];
+  const { mass, volume } = conversion.kitchen.writes;
+  const known = new Set<string>([...mass, ...volume]);
+  return reading.amounts.slice(1).flatMap((quantity) => {
+    if (known.has(quantity.unit)) return [];
+    const text = convertFurther(quantity, food, conversion);
+    return text === null ? [] : [{ ...quantity.span, text }];
+  });
 }
 
 /** The size word of an egg belongs to its country: a US large egg is a UK medium one. */
