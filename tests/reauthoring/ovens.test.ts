@@ -105,3 +105,12 @@ test('no setting at all is no heat', () => {
   expect(ovenHeat([], kitchen('uk'))).toBeNull();
   expect(writeOven([])).toBe('');
 });
+
+describe('an oven cooler than any gas mark', () => {
+  // Gas ¼ is 110 °C (oven.csv); drying at 60 °C has no mark.
+  test('is stated without one', () => {
+    const uk = kitchen('uk');
+    const heat = ovenHeat(readOven('60 °C'), uk);
+    expect(heat === null ? [] : dialSettings(heat, uk).map(({ kind }) => kind)).toEqual(['conventional', 'fan']);
+  });
+});

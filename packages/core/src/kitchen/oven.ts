@@ -112,6 +112,9 @@ function gasSetting(heat: OvenHeat, kitchen: Kitchen): DialSetting[] {
     kitchen.oven.gas
       .map((gas) => ({ mark: gas.mark, off: gas.celsius.minus(celsius) }))
       .sort((a, b) => a.off.abs().comparedTo(b.off.abs()) || b.off.comparedTo(a.off))[0]?.mark;
+  // No mark is as cool as a drying oven; the hottest one serves for anything hotter, as the dial's end does.
+  const near = dialStepCelsius(kitchen).times('1.5');
+  if (kitchen.oven.gas.every(({ celsius }) => celsius.minus(heat.celsius).greaterThan(near))) return [];
   const low = nearest(heat.celsius);
   const high = heat.highCelsius === null ? undefined : nearest(heat.highCelsius);
   if (low === undefined) return [];
