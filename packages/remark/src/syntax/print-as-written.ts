@@ -51,6 +51,7 @@ function printText(extensions: readonly Options[]): Handle {
     if (isAccidental(node)) return node.value;
     const printed = usual?.(node, parent, state, info) ?? state.safe(node.value, info);
     // A pipeline with the whole directives syntax would escape every `:tada:`.
-    return isPlain(node) ? printed.replace(directiveEscape, ':') : printed;
+    // A backslash of the text's own, as an address between angle brackets may have, is no escape.
+    return isPlain(node) && !node.value.includes('\\') ? printed.replace(directiveEscape, ':') : printed;
   };
 }
