@@ -22,3 +22,9 @@ describe('a line whose count stays as it is', () => {
     expect(inBritain(line)).toBe(read);
   });
 });
+
+test('the size of a pack that may be taken instead is converted and not lost', () => {
+  expect(inBritain('2 lb tomatoes, chopped, or 1 (28-oz) can tomatoes')).toBe(
+    '900 g tomatoes, chopped, or 1 (800 g) can tomatoes',
+  );
+});

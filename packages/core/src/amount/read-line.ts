@@ -1,5 +1,6 @@
 import { LineReader } from './line-reader.js';
 import { malformedNumber } from './malformed-number.js';
+import { withoutOtherChoice } from './other-choice.js';
 import type { LineReading } from './reading.js';
 import type { KitchenUnits } from './size.js';
 import { tokenize } from './tokenize.js';
@@ -14,7 +15,7 @@ import { tokenize } from './tokenize.js';
  *   (`1 cup plus 2 tbsp`). US sizes where none are given.
  */
 export function readLine(text: string, { kitchen = {} }: { kitchen?: KitchenUnits } = {}): LineReading {
-  const reading = new LineReader(tokenize(text, { markdown: true }), kitchen).read();
+  const reading = withoutOtherChoice(new LineReader(tokenize(text, { markdown: true }), kitchen).read());
   const doubt = reading.doubt ?? malformedNumber(text);
   if (doubt === null || doubt === reading.doubt) return reading;
   return { ...reading, kind: 'no-amount', amounts: [], pack: null, amountSpans: [], doubt };
