@@ -17,11 +17,8 @@ const rows: readonly Row[] = [
     name: 'guarded ratios within limits',
     value: (t) => `${percent(t.ratios - t.brokenRatios, t.ratios)} (${t.brokenRatios} broken)`,
   },
-  { name: 'left of packs used whole, grams a version', value: (t) => (t.wholeLeftoverGrams / t.versions).toFixed(1) },
-  {
-    name: 'left of other food for the fridge, grams a version',
-    value: (t) => (t.freshLeftoverGrams / t.versions).toFixed(1),
-  },
+  { name: 'wasted of the packs bought, grams a version', value: (t) => (t.wastedGrams / t.versions).toFixed(1) },
+  { name: 'kept in the fridge of them, grams a version', value: (t) => (t.keptGrams / t.versions).toFixed(1) },
 ];
 
 /** Prints the three ways side by side, then what only re-authoring has. */

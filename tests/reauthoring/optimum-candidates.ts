@@ -202,17 +202,16 @@ function cheapestOfEach(list: readonly Candidate[]): Candidate[] {
   return sorted.filter(({ grams }, at) => at === 0 || grams / (sorted[at - 1]?.grams ?? 0) > 1 + 1e-9);
 }
 
-/** A share of what is bought, where it stands in the fridge: dearer if it goes off within the week. */
+/** A share of what is bought, where it stands in the fridge: dearer if it goes off within the week, and more if there is any. */
 function leftoverCost(grams: number, { keeps }: Food, sold: Sold | null): number {
   if (sold === null || sold.packs.length === 0 || sold.loose || sold.tap) return 0;
   if (keeps.where !== 'fridge' || keeps.days === null) return 0;
   const cost = keeps.freezes ? 0.003 : keeps.days < 7 ? 0.01 : 0;
-  if (cost === 0) return 0;
   const { bought, left } = leastLeft(
     grams,
     sold.packs.map((pack) => Number(pack.grams)),
   );
-  return (cost * left) / bought;
+  return (cost * left) / bought + (left > bought / 200 ? 0.005 : 0);
 }
 
 /** Every way to buy enough (packs within 3 % count as equal): the least over, then the fewest packs. */

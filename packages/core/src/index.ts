@@ -40,6 +40,7 @@ export {
   writeOven,
 } from './kitchen/oven.js';
 export { baseArea, type PanChoice, panFor } from './kitchen/pan.js';
+export { type Remainder, remainderOf } from './kitchen/remainder.js';
 export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/safe.js';
 export { temperatureFor } from './kitchen/temperature.js';
 export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/authored-ratios.js';

@@ -4,7 +4,7 @@ import type { Demand } from './demand.js';
 import type { Weights } from './weights.js';
 
 /**
- * What remains of the packs bought, as a share of them, by how it keeps. A line that weighs nothing is not enlarged to use its pack up.
+ * What remains of the packs bought, as a share of them, by how it keeps, and more where anything is left at all: a pack that can be used up is. A line that weighs nothing is not enlarged to use its pack up.
  */
 export function leftoverCost(
   size: number,
@@ -24,25 +24,31 @@ export function leftoverCost(
     return 0;
   const { where, days, freezes } = food.keeps;
   if (where !== 'fridge' || days === null) return 0;
+  const { bought, left } = leftOf(size, sold.packs);
   const cost = freezes ? weights.leftoverFrozen : days < 7 ? weights.leftoverFresh : 0;
-  return cost === 0 ? 0 : cost * shareLeft(size, sold.packs);
+  const share = bought === 0 ? 0 : cost * (left / bought);
+  return left > usedUp * bought ? share + weights.packNotUsedUp : share;
 }
 
-const shares = new WeakMap<readonly Pack[], Map<number, number>>();
+/** Less than this share of a pack is what no scale shows. */
+const usedUp = 0.005;
 
-/** Share of the packs bought that is left; looked up, since the same measures of a food come again in every recipe. */
-function shareLeft(grams: number, packs: readonly Pack[]): number {
-  let known = shares.get(packs);
+type Left = ReturnType<typeof leastLeftGrams>;
+
+const lefts = new WeakMap<readonly Pack[], Map<number, Left>>();
+
+/** What is left of the packs bought; looked up, since the same measures of a food come again in every recipe. */
+function leftOf(grams: number, packs: readonly Pack[]): Left {
+  let known = lefts.get(packs);
   if (known === undefined) {
     known = new Map();
-    shares.set(packs, known);
+    lefts.set(packs, known);
   }
   const rounded = Math.round(grams * 1e6);
-  let share = known.get(rounded);
-  if (share === undefined) {
-    const { bought, left } = leastLeftGrams(grams, packs);
-    share = bought === 0 ? 0 : left / bought;
-    known.set(rounded, share);
+  let left = known.get(rounded);
+  if (left === undefined) {
+    left = leastLeftGrams(grams, packs);
+    known.set(rounded, left);
   }
-  return share;
+  return left;
 }

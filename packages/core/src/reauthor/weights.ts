@@ -11,6 +11,8 @@ export interface Weights {
   /** Cost of a leftover, as a share of what was bought: if it keeps under a week, if it freezes. In the cupboard it costs nothing. */
   leftoverFresh: number;
   leftoverFrozen: number;
+  /** Added to either where anything is left: the last splash of a carton of stock is poured in. */
+  packNotUsedUp: number;
   /** Cost of one level of awkwardness. */
   awkward: number;
   /** Cost of eggs in another size than the kitchen's usual one. */
@@ -44,6 +46,7 @@ export const defaultWeights: Weights = {
   batch: 0.2,
   leftoverFresh: 0.01,
   leftoverFrozen: 0.003,
+  packNotUsedUp: 0.005,
   awkward: 0.0005,
   otherEgg: 0.005,
   pan: 0.3,

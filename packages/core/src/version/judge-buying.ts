@@ -3,6 +3,7 @@ import { type Stated, stateOne } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Food, Pack, Sold } from '../food/food.js';
 import { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
+import { remainderOf } from '../kitchen/remainder.js';
 import type { Judged } from './judge-measuring.js';
 import type { Problem } from './problem.js';
 import { isLabelled, wholeEgg } from './weigh-line.js';
@@ -136,19 +137,12 @@ function shop({ stated, weighed, kitchen }: Judged, sold: Sold): Bought | null {
   return buy(weighed.grams, sold, counterStepGrams(kitchen));
 }
 
-/** A food that keeps this long or less is gone before it is wanted again. */
-const spoilsWithinDays = 6;
-/** Less than this share of what was bought is what sticks to the pack. */
-const clingsToPack = new Exact('0.05');
-
 /** A remainder that spoils, or that is too little to keep. Packs that stand in a cupboard are no remainder. */
 function leftover({ text }: Judged, food: Food, bought: Bought): Problem | null {
   const total = bought.packs.reduce((sum, { count, pack }) => sum.plus(pack.grams.times(count)), new Exact(0));
-  if (total.isZero() || bought.leftoverGrams.lessThanOrEqualTo(total.times(clingsToPack))) return null;
-  const { days, freezes, leastGrams } = food.keeps;
-  const spoils = days !== null && days <= spoilsWithinDays && !freezes;
-  // A cupboard keeps what a fridge does not.
-  const tooLittle = food.keeps.where !== 'cupboard' && bought.leftoverGrams.lessThan(leastGrams);
-  if (!spoils && !tooLittle) return null;
+  const remainder = remainderOf(food.keeps, total.toNumber(), bought.leftoverGrams.toNumber());
+  if (remainder === 'none' || remainder === 'keeps') return null;
+  const spoils = remainder === 'spoils';
+  const { days } = food.keeps;
   return { rule: 'awkward-leftover', text, food, grams: bought.leftoverGrams, spoils, days, packs: bought.packs };
 }
