@@ -59,3 +59,9 @@ describe('the further quantities of a line', () => {
     expect(further.map(({ low, unit }) => `${low} ${unit}`)).toEqual(['9 in', '13 in']);
   });
 });
+
+test('keeps a number that runs on into the amount out of the further quantities', () => {
+  const { amountSpans, further } = readLine('x 1/2 — 1 cup flour');
+  expect(amountSpans).toHaveLength(1);
+  expect(further).toEqual([]);
+});

@@ -74,6 +74,9 @@ export const writtenLines: Readonly<Record<string, readonly WrittenLine[]>> = {
   'an amount stated again': [
     { line: '1 cup (240 ml) cream', amounts: ['1 cup', '240 ml'], food: 'cream' },
     { line: '3 aubergines (900g)', amounts: ['3 count', '900 g'], food: 'aubergines' },
+    { line: '4 eggs (220 g without their shells)', amounts: ['4 count', '220 g'], food: 'eggs' },
+    { line: '4 eggs, about 250 g in the shell', amounts: ['4 count', '250 g~'], food: 'eggs' },
+    { line: '1 mango (300 g with the skin)', amounts: ['1 count', '300 g'], food: 'mango' },
     { line: '1 kg / 2.2 lb skirt', amounts: ['1 kg', '2.2 lb'], food: 'skirt' },
     { line: '1 quart (32 oz, 946 mL) stock', amounts: ['1 quart', '32 oz', '946 ml'], food: 'stock' },
     { line: '4 oz cheddar, grated (about 1 cup)', amounts: ['4 oz', '1 cup~'], food: 'cheddar' },

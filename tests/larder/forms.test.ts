@@ -1,4 +1,4 @@
-import { Exact, type Food, weigh } from '@retare/core';
+import { Exact, type Food, nothingStated, weigh } from '@retare/core';
 import { builtInLarder } from '@retare/larder';
 import { expect, test } from 'vitest';
 
@@ -6,7 +6,7 @@ const { foods, kitchens } = builtInLarder();
 const units = kitchens.get('us')?.units ?? {};
 const sample = foods.get('light-brown-sugar') as Food;
 const gramsOf = (food: Food, unit: 'cup' | 'count', prep: string): string | undefined =>
-  weigh(new Exact(1), unit, food, { units, prep, stated: new Map() }).grams?.toDecimalPlaces(1).toString();
+  weigh(new Exact(1), unit, food, { units, prep, stated: nothingStated }).grams?.toDecimalPlaces(1).toString();
 
 const weights = [
   { prep: '', grams: '220' },

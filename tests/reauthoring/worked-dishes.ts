@@ -1,14 +1,15 @@
 import {
   applyEdits,
-  defaultWeights,
   Exact,
   findFoodOfLine,
   isRefusal,
   type Kitchen,
   type Line,
+  type Mention,
   type Reauthored,
   type Recipe,
   readLine,
+  readPan,
   reauthor,
   type Setting,
   type VersionLine,
@@ -30,7 +31,7 @@ export interface Dish {
   title: string;
   /** What the page says before the numbers. */
   words: string;
-  post: { kitchen: string; lines: readonly string[]; prose?: string };
+  post: { kitchen: string; lines: readonly string[]; prose?: string; pan?: string };
   anchor?: string;
   to: readonly string[];
 }
@@ -74,24 +75,35 @@ export const loaf: Dish = {
 export const sponge: Dish = {
   title: 'A four-egg sponge on 225 g of each, from a UK kitchen to a US and an Australian one',
   words:
-    'Eggs cannot be divided, and those of the three countries weigh differently. The self-raising flour counts as flour, baking powder and ' +
-    'salt. The cream is whipped and fills the cake, so it stands outside the ratios to flour.',
+    'Eggs cannot be divided, and those of the three countries weigh differently. This author put the four on the scale, as bakers of a sponge ' +
+    'do, and their weight counts instead of the class. The self-raising flour counts as flour and what it holds. The cream is whipped and fills ' +
+    'the cake, so it stands outside the ratios to flour. The tins speak for the batch too: their base carries it.',
   to: ['us', 'au'],
   post: {
     kitchen: 'uk',
     lines: [
       '225 g unsalted butter, soft',
       '225 g caster sugar',
-      '4 large eggs',
+      '4 large eggs (220 g without their shells)',
       '225 g self-raising flour',
       '300 ml double cream',
     ],
+    pan: 'two 20 cm',
     prose:
-      'Cream the butter and sugar, beat in the eggs and fold in the flour. Whip the cream and sandwich the cakes with it.',
+      'Cream the butter and sugar, beat in the eggs and fold in the flour. Divide between two 20 cm sandwich tins. Bake. Whip the cream and sandwich the cakes with it.',
   },
 };
 
-function recipeOf({ kitchen: id, lines, prose }: Dish['post']): Recipe {
+/** The same with the author's eggs as their class says. */
+export const spongeByClass: Dish = {
+  ...sponge,
+  post: {
+    ...sponge.post,
+    lines: sponge.post.lines.map((line) => (line.startsWith('4 large') ? '4 large eggs' : line)),
+  },
+};
+
+function recipeOf({ kitchen: id, lines, prose, pan }: Dish['post']): Recipe {
   const block = { kitchen: id, id: null, cooked: null, from: null };
   const read = lines.map((text, at): Line => {
     const reading = readLine(text, { kitchen: kitchen(id).units });
@@ -104,8 +116,19 @@ function recipeOf({ kitchen: id, lines, prose }: Dish['post']): Recipe {
     anchor: null,
     preserve: null,
     parts: [{ native: { ...block, key: 'p', label: null, lines: read }, authored: [] }],
-    steps: [{ native: { ...block, key: 'm', mentions: [], prose: prose ?? '' }, authored: [] }],
+    steps: [
+      {
+        native: { ...block, key: 'm', mentions: pan === undefined ? [] : [panMention(pan)], prose: prose ?? '' },
+        authored: [],
+      },
+    ],
   };
+}
+
+function panMention(text: string): Mention {
+  const reading = readPan(text);
+  if (reading === null) throw new RangeError(`${text} is no pan.`);
+  return { key: 'pan', text, kind: 'pan', reading, depth: null, count: null };
 }
 
 /** A version's line as it is read. */
@@ -118,34 +141,4 @@ export function worked({ post, anchor }: Dish, to: string, within: Setting = set
   const result = reauthor(recipeOf(post), to, within, anchor === undefined ? {} : { anchor });
   if (isRefusal(result)) throw new Error(result.kind);
   return result;
-}
-
-/** The setting with UK eggs weighed by the least of their class, as US eggs are, instead of by its middle. */
-export function withLightEggs(): Setting {
-  const uk = kitchen('uk');
-  const sizes = uk.eggs.sizes.map((size) => {
-    const leastGrams = leastOfClass[size.name];
-    return leastGrams === undefined
-      ? size
-      : { ...size, typicalGrams: new Exact(leastGrams), edibleGrams: new Exact(leastGrams).times('0.88') };
-  });
-  const light: Kitchen = { ...uk, eggs: { ...uk.eggs, sizes } };
-  return { ...setting, kitchens: new Map([...setting.kitchens, ['uk', light]]) };
-}
-
-/** Least grams in the shell of the UK classes: Regulation 589/2008, as read in pages that quote it. */
-const leastOfClass: Readonly<Record<string, string>> = { medium: '53', large: '63' };
-
-/** What five US eggs cost at the least in a batch of 5 × US class minimum over 4 × UK class minimum. */
-export function leastAtAnEighth(): { batch: number; drift: number; cost: number } {
-  const large = (id: string) => kitchen(id).eggs.sizes.find(({ name }) => name === 'large');
-  const [us, uk] = [large('us'), large('uk')];
-  if (us === undefined || uk === undefined) throw new RangeError('There are no large eggs.');
-  const batch = us.typicalGrams
-    .times(5)
-    .dividedBy(new Exact(leastOfClass.large ?? 0).times(4))
-    .toNumber();
-  const share = us.edibleGrams.times(5).dividedBy(uk.edibleGrams.times(4)).dividedBy(batch).toNumber();
-  const { guarded, batch: size } = defaultWeights;
-  return { batch, drift: share - 1, cost: guarded * Math.log(share) ** 2 + size * Math.log(batch) ** 2 };
 }

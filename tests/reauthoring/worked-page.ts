@@ -1,15 +1,5 @@
 import { Exact, type Kitchen, type RatioReport, type Reauthored, type VersionLine, writeStated } from '@retare/core';
-import {
-  type Dish,
-  kitchen,
-  leastAtAnEighth,
-  loaf,
-  sponge,
-  stew,
-  textOf,
-  withLightEggs,
-  worked,
-} from './worked-dishes.ts';
+import { type Dish, kitchen, loaf, sponge, spongeByClass, stew, textOf, worked } from './worked-dishes.ts';
 
 /** The page with the three dishes, every number computed. */
 export function workedPage(): string {
@@ -45,6 +35,7 @@ function version(dish: Dish, to: string): string[] {
     '| --- | --- | --- | --- | --- |',
     ...result.ratios.map(ratioRow),
     '',
+    ...pansUsed(result),
     wrapped(runnerUp(result)),
     '',
   ];
@@ -91,6 +82,13 @@ function ratioRow({ name, native, version, limit }: RatioReport): string {
   return `| ${cells.join(' | ')} |`;
 }
 
+function pansUsed({ pans }: Reauthored): string[] {
+  return pans.flatMap(({ native, version, count, depthDrift, caution }) => [
+    `Baked in ${count} × ${version}, where the author has ${native}: the depth of the batter changes by ${signed(depthDrift)}${caution ? ', of which the page warns' : ''}.`,
+    '',
+  ]);
+}
+
 function runnerUp({ cost, runnerUp: second }: Reauthored): string {
   const own = `It costs ${cost.toFixed(5)}.`;
   if (second === null) return `${own} There is no other batch to weigh it against.`;
@@ -98,19 +96,16 @@ function runnerUp({ cost, runnerUp: second }: Reauthored): string {
   return `${own} The runner-up, ${anchor} at batch factor ${second.batchFactor.toFixed(3)}, costs ${second.cost.toFixed(5)}.`;
 }
 
-/** Why the sponge is not made an eighth larger. */
+/** What four eggs that were not weighed come to. */
 function aboutEggs(): string[] {
-  const [us, light] = [worked(sponge, 'us'), worked(sponge, 'us', withLightEggs())];
-  const grams = (of: Kitchen, name: string): string =>
-    of.eggs.sizes.find((size) => size.name === name)?.edibleGrams.toFixed(2) ?? '';
-  const least = leastAtAnEighth();
+  const byClass = worked(spongeByClass, 'us');
+  const grams = (of: Kitchen): string =>
+    of.eggs.sizes.find((size) => size.name === 'large')?.edibleGrams.toFixed(2) ?? '';
+  const lines = byClass.version.parts.flatMap((part) => part.lines.map(textOf)).join('; ');
   const words =
-    `Five large US eggs hold 5 × ${grams(kitchen('us'), 'large')} g, four large UK ones 4 × ${grams(kitchen('uk'), 'large')} g without the shell: ` +
-    `the UK class is a band per egg, and its middle counts, while the US class is the least of a carton. So five eggs are a batch of ${us.version.batchFactor.toFixed(3)}. ` +
-    `Made ${least.batch.toFixed(3)} of the native size on the same five eggs, the egg alone would be ${signed(least.drift)} off; with the size of the batch that costs ${least.cost.toFixed(5)} before any other line, against ${us.cost.toFixed(5)} in all. ` +
-    `A batch of ${least.batch.toFixed(3)} is what five eggs give if the UK egg too weighs the least of its class, 63 g in the shell, which is not how this larder weighs it; ` +
-    `even then the choice is ${light.version.batchFactor.toFixed(3)} at ${light.cost.toFixed(5)}, and the runner-up ${light.runnerUp?.batchFactor.toFixed(3) ?? 'none'} at ${light.runnerUp?.cost.toFixed(5) ?? ''}.`;
-  return ['## Why not a batch of 1.13 for the sponge', '', wrapped(words), ''];
+    `Written “4 large eggs”, the UK class counts, a band per egg of which the middle is taken: 4 × ${grams(kitchen('uk'))} g without the shell. ` +
+    `The US class is the least of a carton: 5 × ${grams(kitchen('us'))} g. So five eggs are a batch of ${byClass.version.batchFactor.toFixed(3)} at ${byClass.cost.toFixed(5)}: ${lines}.`;
+  return ['## The same sponge with eggs that were not weighed', '', wrapped(words), ''];
 }
 
 function signed(fraction: number): string {

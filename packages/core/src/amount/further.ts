@@ -16,10 +16,17 @@ export function readFurther(tokens: Tokens, taken: (index: number) => boolean): 
   let at = 0;
   while (at < tokens.length) {
     const read = taken(at) ? null : (readSides(tokens, at) ?? readHeat(tokens, at) ?? readMeasure(tokens, at));
-    if (read !== null) found.push(...read.quantities);
-    at = read?.next ?? at + 1;
+    // What runs on into the amount is the amount's, or nobody's.
+    const free = read !== null && isFree(taken, at, read.next);
+    if (free) found.push(...read.quantities);
+    at = free ? read.next : at + 1;
   }
   return found;
+}
+
+function isFree(taken: (index: number) => boolean, from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1) if (taken(at)) return false;
+  return true;
 }
 
 interface Found {

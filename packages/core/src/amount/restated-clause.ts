@@ -3,7 +3,7 @@ import { inSmallerUnit } from './add-up.js';
 import type { LineAmount } from './line-amount.js';
 import { eachWords, gestures, notCounted, proportions, restating } from './line-words.js';
 import type { Quantity } from './reading.js';
-import { passSameFood, singular } from './same-food.js';
+import { passSameFood, type SameFood, singular } from './same-food.js';
 import { isLengthUnit, type KitchenUnits } from './size.js';
 import { isMeasured, readStatement, type Statement } from './statement.js';
 import type { Tokens } from './token.js';
@@ -88,13 +88,27 @@ export function readClause(
   if (each !== null) return { second: { ...each, start: index }, statement, next: each.next };
   if (statement.quantity.range?.reversed === true || isNoQuantity(tokens, statement)) return null;
   const foods = new Set(context.foods.map(singular));
-  const same = passSameFood(tokens, statement.next, stop, foods);
+  const same = passWeighedWith(tokens, passSameFood(tokens, statement.next, stop, foods));
   if (!endsClause(tokens, same.next, stop)) return null;
   const worded = same.next > statement.next;
   const isOr = tokens.word(lead - 1) === 'or' && lead > index;
   if (!isCredible(tokens, statement, { head, context, kind, isOr, worded, named: same.named })) return null;
   return { second: stateAgain(statement, { start: index, next: same.next, about: false }), statement, next: same.next };
 }
+
+/** `without their shells`, `in the pod`, `with skin`: what the food was weighed with. */
+function passWeighedWith(tokens: Tokens, same: SameFood): SameFood {
+  let at = same.next;
+  if (tokens.word(at) === 'out' && tokens.word(at + 1) === 'of') at += 2;
+  else if (weighedWith.has(tokens.word(at))) at += 1;
+  else return same;
+  if (wrappingArticles.has(tokens.word(at))) at += 1;
+  return wrappings.has(singular(tokens.word(at))) ? { ...same, next: at + 1 } : same;
+}
+
+const weighedWith = new Set(['in', 'with', 'without']);
+const wrappingArticles = new Set(['the', 'their', 'its']);
+const wrappings = new Set(['shell', 'skin', 'peel', 'rind', 'pod', 'stone', 'pit', 'bone', 'husk']);
 
 function passRestating(tokens: Tokens, index: number): number {
   const words = restating.find((phrase) => phrase.every((word, offset) => tokens.word(index + offset) === word));

@@ -1,6 +1,7 @@
 import { gramsIn, isMassUnit, isVolumeUnit, type KitchenUnits, millilitresIn } from '../amount/size.js';
 import type { CountUnit, UnitId } from '../amount/unit.js';
 import { Exact } from '../exact.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Food } from './food.js';
 import { saidIn } from './said-in.js';
 
@@ -10,15 +11,30 @@ export interface Weighed {
   millilitres: Exact | null;
 }
 
-/** What a recipe itself says about its foods: grams per millilitre from a second statement, by food id. */
-export type StatedDensities = ReadonlyMap<string, Exact>;
+/** What a recipe itself says about its foods, in second statements of an amount. */
+export interface StatedWeights {
+  /** Grams per millilitre, by food id. */
+  perMillilitre: ReadonlyMap<string, Exact>;
+  /** Grams of one piece, by `pieceKey`. */
+  perPiece: ReadonlyMap<string, Exact>;
+  /** Edible grams of one egg of the shops where the recipe was written. */
+  eggs: { kitchen: Kitchen; grams: Exact } | null;
+}
+
+/** A recipe that says nothing. */
+export const nothingStated: StatedWeights = { perMillilitre: new Map(), perPiece: new Map(), eggs: null };
+
+/** The key of a food's pieces in one counting unit: an onion, a slice of it. */
+export function pieceKey(foodId: string, unit: UnitId): string {
+  return `${foodId} ${unit}`;
+}
 
 /** What is needed beside the number itself to weigh an amount. */
 export interface Scales {
   units: KitchenUnits;
   /** The line's preparation: it chooses between forms (`grated`, `packed`). */
   prep: string;
-  stated: StatedDensities;
+  stated: StatedWeights;
 }
 
 /**
@@ -32,7 +48,8 @@ export function weigh(value: Exact, unit: UnitId, food: Food | null, scales: Sca
     const each = millilitresIn(unit, scales.units);
     return each === null ? { grams: null, millilitres: null } : fromMillilitres(value.times(each), food, scales);
   }
-  const piece = food === null ? null : pieceGrams(food, unit as CountUnit, scales.prep);
+  const own = food === null ? undefined : scales.stated.perPiece.get(pieceKey(food.id, unit));
+  const piece = own ?? (food === null ? null : pieceGrams(food, unit as CountUnit, scales.prep));
   return piece === null ? { grams: null, millilitres: null } : fromGrams(value.times(piece), food, scales);
 }
 
@@ -51,7 +68,7 @@ export function fromMillilitres(millilitres: Exact, food: Food | null, scales: S
 /** Grams per millilitre: the recipe's own word first, then the form that the preparation names, then the food as it usually comes. */
 export function densityOf(food: Food | null, scales: Scales): Exact | null {
   if (food === null) return null;
-  const own = scales.stated.get(food.id);
+  const own = scales.stated.perMillilitre.get(food.id);
   if (own !== undefined) return own;
   const form = saidIn(scales.prep, food.densities, (density) => density.form);
   const chosen = form ?? food.densities.find((density) => density.form === null) ?? food.densities[0];

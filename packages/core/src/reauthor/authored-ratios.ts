@@ -1,12 +1,12 @@
 import type { Stated } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
-import type { StatedDensities } from '../food/weigh.js';
+import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Ingredients, Line, Part, Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import { land, stateMeasure } from '../version/land.js';
-import { densitiesStatedIn } from '../version/stated-densities.js';
+import { bothStated, weightsStatedIn } from '../version/stated-weights.js';
 import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../version/weigh-line.js';
 import { type GuardedRatio, limitAt, type Mass, type Side } from './constraint.js';
 import { contentsOf } from './contents.js';
@@ -57,7 +57,7 @@ interface Comparison {
   /** Version's mass over native mass. */
   batch: number;
   kitchen: Kitchen;
-  densities: StatedDensities;
+  ownWeights: StatedWeights;
 }
 
 /**
@@ -70,11 +70,11 @@ interface Comparison {
 export function ratiosOfVersion(part: Part, authored: Ingredients, context: AuthoredContext): AuthoredRatio[] {
   const { recipe, setting, weights = defaultWeights } = context;
   const [native, kitchen] = [kitchenOf(part.native.kitchen, setting), kitchenOf(authored.kitchen, setting)];
-  const densities = densitiesStatedIn(part.native.lines, native.units);
-  const plan = planPart(part, { recipe, native, kitchen, foods: setting.foods, densities, weights });
+  const ownWeights = weightsStatedIn(part.native.lines, native);
+  const plan = planPart(part, { recipe, native, kitchen, foods: setting.foods, ownWeights, weights });
   // What the native lines state of a food is as true of the version's.
-  const stated = new Map([...densities, ...densitiesStatedIn(authored.lines, kitchen.units)]);
-  const all = heldLines(part, authored, plan.demands, { kitchen, foods: setting.foods, densities: stated });
+  const stated = bothStated(ownWeights, weightsStatedIn(authored.lines, kitchen));
+  const all = heldLines(part, authored, plan.demands, { kitchen, foods: setting.foods, ownWeights: stated });
   const blind = blindLines(all, plan.demands);
   const demands = plan.demands.filter(({ lines }) => !lines.some((line) => blind.has(line)));
   const held = all.filter(({ line }) => !blind.has(line));
@@ -84,7 +84,7 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
     held,
     batch: Number.isFinite(batch) && batch > 0 ? batch : 1,
     kitchen,
-    densities: stated,
+    ownWeights: stated,
   };
   return plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
 }
@@ -99,13 +99,13 @@ function heldLines(
   part: Part,
   authored: Ingredients,
   demands: readonly Demand[],
-  { kitchen, foods, densities }: { kitchen: Kitchen; foods: Foods; densities: StatedDensities },
+  { kitchen, foods, ownWeights }: { kitchen: Kitchen; foods: Foods; ownWeights: StatedWeights },
 ): Held[] {
   const matched = matchLines(part.native.lines, authored.lines);
   return authored.lines.map((line) => {
     const { food, reading } = line;
     const native = matched.get(line) ?? null;
-    const weighed = weighReading(reading, weighingOf(reading, food, kitchen, densities));
+    const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights));
     const contents = food === null ? [] : contentsOf(food, foods);
     const standsIn = native === null ? demands.find((demand) => food !== null && demand.food === food) : undefined;
     const lines = native === null ? (standsIn?.lines ?? [line]) : [native];
@@ -192,7 +192,7 @@ function isLeftOut(above: Side, demands: readonly Demand[], held: readonly Held[
 
 /** The measure nearest to what would keep the ratio, if it does keep it. */
 function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: Comparison): Stated | null {
-  const { kitchen, densities, batch } = comparison;
+  const { kitchen, ownWeights, batch } = comparison;
   const wanted = gramsThatKeep(held, native, ratio, comparison);
   const { weighed, line } = held;
   if (wanted === null || weighed === null || line.reading.pack !== null) return null;
@@ -203,7 +203,7 @@ function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: 
   const landed = land({ weighed: { grams, millilitres }, dimension, food: line.food, byWrapper: false }, kitchen);
   if (landed === null) return null;
   const stated = stateMeasure(landed.measure, false);
-  const again = middleGrams(weighStated(stated, weighingOf(line.reading, line.food, kitchen, densities)));
+  const again = middleGrams(weighStated(stated, weighingOf(line.reading, line.food, kitchen, ownWeights)));
   const changed = comparison.held.map((each) => (each === held ? { ...each, grams: again } : each));
   const drift = over(ratio.above, changed) / over(ratio.below, changed) / native - 1;
   return Math.abs(drift) <= limitAt(ratio, batch) ? stated : null;

@@ -3,7 +3,7 @@ import { statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
 import type { Food } from '../food/food.js';
-import { fromGrams, type StatedDensities, type Weighed } from '../food/weigh.js';
+import { fromGrams, type StatedWeights, type Weighed } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Part, Recipe } from '../recipe/recipe.js';
@@ -19,7 +19,7 @@ export interface DemandContext {
   native: Kitchen;
   kitchen: Kitchen;
   foods: Foods;
-  densities: StatedDensities;
+  ownWeights: StatedWeights;
   weights: Weights;
 }
 
@@ -73,8 +73,8 @@ function sum(one: Weighed, other: Weighed): Weighed {
 }
 
 function ofLine(line: Line, context: DemandContext): Demand[] {
-  const { native, kitchen, foods, densities } = context;
-  const weighed = weighReading(line.reading, weighingOf(line.reading, line.food, native, densities));
+  const { native, kitchen, foods, ownWeights } = context;
+  const weighed = weighReading(line.reading, weighingOf(line.reading, line.food, native, ownWeights));
   if (weighed === null) return [];
   const need = middle(weighed);
   const sold = line.food === null || line.food.role === 'cure' ? null : soldIn(line.food, kitchen.id);
@@ -89,7 +89,7 @@ function ofLine(line: Line, context: DemandContext): Demand[] {
   return standIn.parts.flatMap(({ food: id, share }) => {
     const food = foods.get(id);
     if (food === undefined) return [];
-    const scales = { units: kitchen.units, prep: '', stated: densities };
+    const scales = { units: kitchen.units, prep: '', stated: ownWeights };
     const shareOf = ({ grams }: Weighed): Weighed =>
       grams === null ? { grams, millilitres: null } : fromGrams(grams.times(share), food, scales);
     return [demandFor(line, food, { need: shareOf(need), low: shareOf(weighed.low) }, weighed, context)];

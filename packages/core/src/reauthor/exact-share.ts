@@ -9,9 +9,9 @@ import { type DemandContext, isCounted, middle } from './demands-of.js';
 export function weighChosen(
   { reading, food, lines }: Demand,
   stated: Stated,
-  { kitchen, densities }: DemandContext,
+  { kitchen, ownWeights }: DemandContext,
 ): WeighedAmount | null {
-  const weighing = { ...weighingOf(reading, food, kitchen, densities), sizeWord: '' };
+  const weighing = { ...weighingOf(reading, food, kitchen, ownWeights), sizeWord: '' };
   const own = lines.some((line) => line.food === food);
   // A stand-in is not grated because the food was; pieces keep their size.
   return weighStated(stated, {

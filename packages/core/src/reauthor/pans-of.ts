@@ -2,6 +2,9 @@ import { centimetresIn } from '../amount/size.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
 import { type PanOffer, pansLike } from '../kitchen/pan.js';
 import type { Mention, Recipe } from '../recipe/recipe.js';
+import type { Weights } from './weights.js';
+
+type PanWeights = Pick<Weights, 'pan' | 'otherPans'>;
 
 type PanMention = Extract<Mention, { kind: 'pan' }>;
 
@@ -73,17 +76,17 @@ export const depthCaution = 0.1;
 
 /**
  * The pan and number whose base is nearest to the batch's. The author's number is kept unless every pan would then be over a tenth too
- * deep or too shallow and one pan more or less comes nearer. A rim has to hold the batch; it carries none of it.
+ * deep or too shallow and one pan more or less comes so much nearer that it is worth another number of layers. A rim has to hold the batch; it carries none of it.
  */
-export function bestPan(demand: PanDemand, batch: number, weight: number): PanChosen {
-  const kept = nearestWith(demand, [demand.count], batch, weight);
+export function bestPan(demand: PanDemand, batch: number, weights: PanWeights): PanChosen {
+  const kept = nearestWith(demand, [demand.count], batch, weights);
   if (kept !== null && Math.abs(depthDriftOf(kept, batch)) <= depthCaution) return kept;
-  const other = nearestWith(demand, [demand.count + 1, demand.count - 1], batch, weight);
+  const other = nearestWith(demand, [demand.count + 1, demand.count - 1], batch, weights);
   const best = kept !== null && (other === null || kept.cost <= other.cost) ? kept : other;
   if (best !== null) return best;
   const offer = demand.offers[0];
   if (offer === undefined) throw new RangeError('A pan without offers.');
-  return { demand, offer, count: demand.count, cost: costOf(demand, offer, demand.count, batch, weight) };
+  return { demand, offer, count: demand.count, cost: costOf(demand, offer, demand.count, batch, weights) };
 }
 
 /** Depth of the batter over the native depth, less one. */
@@ -91,21 +94,26 @@ export function depthDriftOf({ demand, offer, count }: PanChosen, batch: number)
   return (batch * demand.count) / (offer.areaRatio * count) - 1;
 }
 
-function nearestWith(demand: PanDemand, counts: readonly number[], batch: number, weight: number): PanChosen | null {
+function nearestWith(
+  demand: PanDemand,
+  counts: readonly number[],
+  batch: number,
+  weights: PanWeights,
+): PanChosen | null {
   let best: PanChosen | null = null;
   for (const offer of demand.offers) {
     for (const count of counts) {
       if (count < 1 || !holds(demand, offer, count, batch)) continue;
-      const cost = costOf(demand, offer, count, batch, weight);
+      const cost = costOf(demand, offer, count, batch, weights);
       if (best === null || cost < best.cost - 1e-12) best = { demand, offer, count, cost };
     }
   }
   return best;
 }
 
-function costOf(demand: PanDemand, offer: PanOffer, count: number, batch: number, weight: number): number {
+function costOf(demand: PanDemand, offer: PanOffer, count: number, batch: number, weights: PanWeights): number {
   const drift = Math.log((offer.areaRatio * count) / (demand.count * batch));
-  return weight * drift * drift;
+  return weights.pan * drift * drift + (count === demand.count ? 0 : weights.otherPans);
 }
 
 function holds(

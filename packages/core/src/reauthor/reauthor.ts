@@ -2,7 +2,7 @@ import { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
-import { densitiesStatedIn } from '../version/stated-densities.js';
+import { weightsStatedIn } from '../version/stated-weights.js';
 import type { Caution, Version } from '../version/version.js';
 import { limitAt, ratioOf } from './constraint.js';
 import type { Demand } from './demand.js';
@@ -83,11 +83,11 @@ export function reauthor(
   if (kitchen.id === native.id) return { kind: 'native-kitchen' };
   if (recipe.parts.length === 0) return { kind: 'no-ingredients' };
   const weights = options.weights ?? defaultWeights;
-  const densities = densitiesStatedIn(
+  const ownWeights = weightsStatedIn(
     recipe.parts.flatMap((part) => part.native.lines),
-    native.units,
+    native,
   );
-  const context: DemandContext = { recipe, native, kitchen, foods: setting.foods, densities, weights };
+  const context: DemandContext = { recipe, native, kitchen, foods: setting.foods, ownWeights, weights };
   const wanted = options.anchor ?? recipe.anchor;
   const { plans, anchor } = planParts(context, wanted);
   if (anchor === undefined) return { kind: 'unknown-anchor', anchor: wanted ?? '' };

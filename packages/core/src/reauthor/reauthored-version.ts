@@ -81,9 +81,9 @@ function versionLine(
   context: DemandContext,
   setting: Setting,
 ): VersionLine {
-  const { native, kitchen, densities } = context;
-  const conversion = { native, kitchen, densities };
-  if (line.food?.role === 'cure') return { ...writtenLine(line, native, densities, setting.tolerance), bought: null };
+  const { native, kitchen, ownWeights } = context;
+  const conversion = { native, kitchen, ownWeights };
+  if (line.food?.role === 'cure') return { ...writtenLine(line, native, ownWeights, setting.tolerance), bought: null };
   const own = chosen.filter(({ demand }) => homeOf(demand) === line);
   const first = own[0];
   if (first === undefined) return withoutChoice(line, chosen, context, setting);
@@ -104,8 +104,8 @@ function versionLine(
 
 /** A line without an amount is only named anew; one that is wholly in other lines says where. */
 function withoutChoice(line: Line, chosen: readonly Chosen[], context: DemandContext, setting: Setting): VersionLine {
-  const { native, kitchen, densities } = context;
-  const converted = convertedLine(line, { native, kitchen, densities }, setting.tolerance, setting.foods);
+  const { native, kitchen, ownWeights } = context;
+  const converted = convertedLine(line, { native, kitchen, ownWeights }, setting.tolerance, setting.foods);
   const into = chosen.filter(({ demand }) => demand.lines.includes(line));
   if (into.length === 0) return standInByName(line, converted, context);
   const names = into.map(({ demand }) => nameOf(demand, kitchen.id)).join(' and ');
@@ -152,12 +152,12 @@ function judgeOwn(
   return { bought: judged[0]?.bought ?? null, problems: judged.flatMap(({ problems }) => problems) };
 }
 
-function worded(line: Line, own: readonly Chosen[], { native, kitchen, densities }: DemandContext): Edit[] {
+function worded(line: Line, own: readonly Chosen[], { native, kitchen, ownWeights }: DemandContext): Edit[] {
   const [first, ...others] = own;
   if (first === undefined) return [];
   const same = first.demand.food === line.food;
   const edits = same
-    ? amountInWords(line, first.stated, kitchen, { native, kitchen, densities })
+    ? amountInWords(line, first.stated, kitchen, { native, kitchen, ownWeights })
     : amountEdits(line.reading, writeStated(first.stated, kitchen));
   if (line.name === null) return edits;
   const name = same ? (nameInWords(line, kitchen)[0]?.text ?? line.name.text) : nameOf(first.demand, kitchen.id);

@@ -78,7 +78,7 @@ function leastAt(factor: number, { plans, pans, weights }: Problem): number {
 /** What a batch factor costs by itself: its distance from the native size and from the pans. */
 function ownCost(factor: number, pans: readonly PanDemand[], weights: Weights): number {
   const size = Math.log(factor);
-  return weights.batch * size * size + pans.reduce((sum, pan) => sum + bestPan(pan, factor, weights.pan).cost, 0);
+  return weights.batch * size * size + pans.reduce((sum, pan) => sum + bestPan(pan, factor, weights).cost, 0);
 }
 
 /** The cheapest choices at one batch factor; parts are coupled by nothing else. */
@@ -92,5 +92,5 @@ export function solveAt(batch: BatchFactor, problem: Problem, most: number): Sol
     parts.push(found);
     cost += found.cost;
   }
-  return { batch, parts, pans: pans.map((pan) => bestPan(pan, batch.factor, weights.pan)), cost };
+  return { batch, parts, pans: pans.map((pan) => bestPan(pan, batch.factor, weights)), cost };
 }

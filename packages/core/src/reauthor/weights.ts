@@ -19,6 +19,8 @@ export interface Weights {
   otherEgg: number;
   /** Weight of the squared distance of the pan's base from the batch. */
   pan: number;
+  /** Cost of another number of pans than the author's. */
+  otherPans: number;
   /** Limits of drift of the guarded ratios, as fractions. */
   limits: RatioLimits;
 }
@@ -48,8 +50,9 @@ export const defaultWeights: Weights = {
   leftoverFrozen: 0.003,
   packNotUsedUp: 0.005,
   awkward: 0.0005,
-  otherEgg: 0.005,
+  otherEgg: 0.015,
   pan: 0.3,
+  otherPans: 0.01,
   limits: {
     leavening: 0.1,
     salt: 0.1,

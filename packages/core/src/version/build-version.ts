@@ -1,13 +1,13 @@
 import { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
-import type { StatedDensities } from '../food/weigh.js';
+import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
 import { convertedLine } from './converted-line.js';
 import { inBrackets } from './names-in-method.js';
 import { sharesOf } from './shares.js';
-import { densitiesStatedIn } from './stated-densities.js';
+import { weightsStatedIn } from './stated-weights.js';
 import type { Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
 import { convertedMention, writtenMention } from './version-mention.js';
 import { writtenLine } from './written-line.js';
@@ -101,15 +101,15 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
   const own =
     part.native.kitchen === kitchen.id ? part.native : part.authored.find((each) => each.kitchen === kitchen.id);
   if (own !== undefined && (own === part.native || recipe.preserve !== true)) {
-    const densities = densitiesStatedIn(linesFor(recipe, own.kitchen), kitchen.units);
-    const lines = own.lines.map((line) => writtenLine(line, kitchen, densities, tolerance));
+    const ownWeights = weightsStatedIn(linesFor(recipe, own.kitchen), kitchen);
+    const lines = own.lines.map((line) => writtenLine(line, kitchen, ownWeights, tolerance));
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
   }
-  const densities = densitiesStatedIn(linesFor(recipe, native.id), native.units);
+  const ownWeights = weightsStatedIn(linesFor(recipe, native.id), native);
   const lines = part.native.lines.map((line) =>
     recipe.preserve === true
-      ? asWritten(line, native, densities, tolerance)
-      : convertedLine(line, { native, kitchen, densities }, tolerance, setting.foods),
+      ? asWritten(line, native, ownWeights, tolerance)
+      : convertedLine(line, { native, kitchen, ownWeights }, tolerance, setting.foods),
   );
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
 }
@@ -121,9 +121,9 @@ function linesFor(recipe: Recipe, kitchenId: string): Line[] {
 }
 
 /** A preserve's balance of sugar, acid and fruit is what keeps it: nothing of it is changed. */
-function asWritten(...[line, native, densities, tolerance]: Parameters<typeof writtenLine>): VersionLine {
+function asWritten(...[line, native, ownWeights, tolerance]: Parameters<typeof writtenLine>): VersionLine {
   return {
-    ...writtenLine(line, native, densities, tolerance),
+    ...writtenLine(line, native, ownWeights, tolerance),
     problems: [],
     bought: null,
     notes: [{ kind: 'as-written' }],
@@ -154,11 +154,11 @@ function convertedMentions(
 ): VersionMention[] {
   const lines = parts.flatMap((part) => part.lines);
   const nativeLines = parts.flatMap(({ part }) => part.native.lines);
-  const densities: StatedDensities = densitiesStatedIn(nativeLines, native.units);
+  const ownWeights: StatedWeights = weightsStatedIn(nativeLines, native);
   const amounts = method.mentions.filter(
     (mention): mention is Extract<Mention, { kind: 'amount' }> => mention.kind === 'amount',
   );
-  const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, densities }, setting.foods);
+  const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, ownWeights }, setting.foods);
   return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? null));
 }
 

@@ -4,7 +4,7 @@ import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
 import type { Food, Sold } from '../food/food.js';
-import type { StatedDensities, Weighed } from '../food/weigh.js';
+import type { StatedWeights, Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { wholeEggsFor } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
@@ -19,7 +19,7 @@ import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs
 export interface Conversion {
   native: Kitchen;
   kitchen: Kitchen;
-  densities: StatedDensities;
+  ownWeights: StatedWeights;
 }
 
 /**
@@ -31,10 +31,10 @@ export interface Conversion {
 export function convertAmount(reading: LineReading, food: Food | null, conversion: Conversion): Stated | null {
   const stated = statedIn(reading);
   if (stated === null || food?.role === 'cure') return stated;
-  const { native, kitchen, densities } = conversion;
+  const { native, kitchen, ownWeights } = conversion;
   const long = byLength(stated, kitchen);
   if (long !== null) return long;
-  const weighed = weighReading(reading, weighingOf(reading, food, native, densities));
+  const weighed = weighReading(reading, weighingOf(reading, food, native, ownWeights));
   if (weighed === null) return stated;
   if (food?.id === wholeEgg && weighed.dimension === 'count') return convertEggs(stated, weighed, kitchen);
   if (isCounted(stated, food)) return { ...stated, statements: stated.statements.slice(0, 1) };

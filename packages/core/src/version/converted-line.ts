@@ -17,10 +17,10 @@ import { unweighed, writtenLine } from './written-line.js';
  * judged as an author's own amount is. A cure stays as it was written.
  */
 export function convertedLine(line: Line, conversion: Conversion, tolerance: Exact, foods: Foods): VersionLine {
-  const { native, kitchen, densities } = conversion;
+  const { native, kitchen, ownWeights } = conversion;
   const { food, reading } = line;
-  if (food?.role === 'cure') return { ...writtenLine(line, native, densities, tolerance), bought: null };
-  const weighing = weighingOf(reading, food, native, densities);
+  if (food?.role === 'cure') return { ...writtenLine(line, native, ownWeights, tolerance), bought: null };
+  const weighing = weighingOf(reading, food, native, ownWeights);
   const amount = weighReading(reading, weighing);
   const weighed = amount?.low ?? unweighed;
   const standIn = standInLine(line, amount, conversion, tolerance, foods);

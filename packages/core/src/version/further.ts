@@ -23,7 +23,7 @@ export function convertFurther(quantity: Quantity, food: Food | null, conversion
 }
 
 function convertOne(value: Exact, { unit }: Quantity, food: Food | null, conversion: Conversion): string | null {
-  const { native, kitchen, densities } = conversion;
+  const { native, kitchen, ownWeights } = conversion;
   const dimension = dimensionOf(unit);
   if (isLengthUnit(unit)) return writeTerm(lengthFor(value, unit, kitchen));
   if (unit === 'C' || unit === 'F') {
@@ -31,7 +31,7 @@ function convertOne(value: Exact, { unit }: Quantity, food: Food | null, convers
     return writeTerm({ low: to.value, high: null, unit: to.unit });
   }
   if (dimension !== 'mass' && dimension !== 'volume') return null;
-  const weighed = weigh(value, unit, food, { units: native.units, prep: '', stated: densities });
+  const weighed = weigh(value, unit, food, { units: native.units, prep: '', stated: ownWeights });
   const landed = land({ weighed, dimension, food, byWrapper: false }, kitchen);
   return landed === null ? null : writeStatement(landed.measure.terms);
 }

@@ -3,7 +3,7 @@ import { statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import { Exact } from '../exact.js';
 import { type Foods, findFood } from '../food/find.js';
-import type { StatedDensities, Weighed } from '../food/weigh.js';
+import type { StatedWeights, Weighed } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Mention } from '../recipe/recipe.js';
@@ -77,9 +77,9 @@ function sameFood(line: Line, lines: readonly VersionLine[]): VersionLine | null
   return lines.find((candidate) => line.food !== null && candidate.line.food === line.food) ?? null;
 }
 
-function fractionOf(mention: AmountMention, line: Line, { native, densities }: Conversion): Exact | null {
-  const part = weighMention(mention, line, native, densities);
-  const whole = weighReading(line.reading, weighingOf(line.reading, line.food, native, densities))?.low;
+function fractionOf(mention: AmountMention, line: Line, { native, ownWeights }: Conversion): Exact | null {
+  const part = weighMention(mention, line, native, ownWeights);
+  const whole = weighReading(line.reading, weighingOf(line.reading, line.food, native, ownWeights))?.low;
   if (whole === undefined) return null;
   const byUnits = sameUnit(mention, line);
   if (byUnits !== null) return byUnits;
@@ -94,9 +94,9 @@ function sameUnit(mention: AmountMention, line: Line): Exact | null {
   return ratioOf(part.low, whole.low);
 }
 
-function weighMention(mention: AmountMention, line: Line, native: Kitchen, densities: StatedDensities): Weighed | null {
+function weighMention(mention: AmountMention, line: Line, native: Kitchen, ownWeights: StatedWeights): Weighed | null {
   const reading = { ...mention.reading, prep: line.reading.prep };
-  return weighReading(reading, weighingOf(reading, line.food, native, densities))?.low ?? null;
+  return weighReading(reading, weighingOf(reading, line.food, native, ownWeights))?.low ?? null;
 }
 
 function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {

@@ -65,18 +65,18 @@ function total(parts: readonly StandInPart[]): Weighed {
 }
 
 function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversion, foods: Foods): StandInPart[] {
-  const { kitchen, densities } = conversion;
+  const { kitchen, ownWeights } = conversion;
   const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
   if (sold === null || sold.sold || low.grams === null || line.name === null) return [];
   const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
   return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
     const food = foods.get(id);
     if (food === undefined) return [];
-    const weighing = { food, kitchen, prep: '', sizeWord: '', densities };
+    const weighing = { food, kitchen, prep: '', sizeWord: '', ownWeights };
     const shareOf = ({ grams }: Weighed): Weighed =>
       grams === null
         ? { grams, millilitres: null }
-        : fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: densities });
+        : fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: ownWeights });
     const ends = { low: shareOf(low), high: high === null ? null : shareOf(high) };
     const stated = convertWeighed(line.reading, ends, food, conversion);
     return [{ food, stated, weighed: weighStated(stated, weighing)?.low ?? ends.low }];

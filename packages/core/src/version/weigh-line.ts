@@ -4,9 +4,9 @@ import { type Stated, statedIn } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
 import type { Food, Pack } from '../food/food.js';
-import { fromGrams, nothing, type StatedDensities, type Weighed, weigh } from '../food/weigh.js';
+import { fromGrams, nothing, type StatedWeights, type Weighed, weigh } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
-import { eggSizeNamed } from '../kitchen/egg.js';
+import { eggSizeNamed, sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { samePack } from './whole-packs.js';
 
@@ -32,7 +32,7 @@ export interface Weighing {
   kitchen: Kitchen;
   prep: string;
   sizeWord: string;
-  densities: StatedDensities;
+  ownWeights: StatedWeights;
 }
 
 /** The preparation in which a food is measured: `1 cup sifted flour` is sifted first, `1 cup flour, sifted` afterwards. */
@@ -46,9 +46,9 @@ export function weighingOf(
   reading: LineReading,
   food: Food | null,
   kitchen: Kitchen,
-  densities: StatedDensities,
+  ownWeights: StatedWeights,
 ): Weighing {
-  return { food, kitchen, prep: measuredAs(reading), sizeWord: reading.size?.text ?? '', densities };
+  return { food, kitchen, prep: measuredAs(reading), sizeWord: reading.size?.text ?? '', ownWeights };
 }
 
 /** What an amount weighs where it stands; null for a line with no amount. */
@@ -76,10 +76,8 @@ export function weighReading(reading: LineReading, weighing: Weighing): WeighedA
 function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stated, weighing: Weighing): Weighed {
   const { food, kitchen } = weighing;
   if (food?.id === wholeEgg && unit === 'count') {
-    const size = eggSizeNamed(kitchen, stated.eggSize ?? weighing.sizeWord);
-    return size === null
-      ? { grams: null, millilitres: null }
-      : fromGrams(value.times(size.edibleGrams), food, scales(weighing));
+    const grams = eggGrams(stated, weighing);
+    return grams === null ? { grams: null, millilitres: null } : fromGrams(value.times(grams), food, scales(weighing));
   }
   const marked = food === null ? null : byWrapper(value, unit, food, kitchen);
   if (marked !== null) return fromGrams(marked, food, scales(weighing));
@@ -88,6 +86,12 @@ function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stat
     ...scales(weighing),
     prep: dimensionOf(unit) === 'count' ? pieceSize : weighing.prep,
   });
+}
+
+/** One egg: as the author weighed it, or as the kitchen's class says. */
+function eggGrams({ eggSize }: Stated, { kitchen, sizeWord, ownWeights: { eggs } }: Weighing): Exact | null {
+  if (eggs !== null && eggSize === null && sameEggs(eggs.kitchen, kitchen)) return eggs.grams;
+  return eggSizeNamed(kitchen, eggSize ?? sizeWord)?.edibleGrams ?? null;
 }
 
 /** Tablespoons of a block that is marked in tablespoons are cut, not spooned; a cup is sixteen of them. */
@@ -99,8 +103,8 @@ function byWrapper(value: Exact, unit: string, food: Food, kitchen: Kitchen): Ex
   return unit === 'cup' && marks.unit === 'tbsp' ? value.times(16).times(each) : null;
 }
 
-function scales({ kitchen, prep, densities }: Weighing): Parameters<typeof weigh>[3] {
-  return { units: kitchen.units, prep, stated: densities };
+function scales({ kitchen, prep, ownWeights }: Weighing): Parameters<typeof weigh>[3] {
+  return { units: kitchen.units, prep, stated: ownWeights };
 }
 
 function weighPacks(stated: Stated, weighing: Weighing): WeighedAmount | null {

@@ -3,6 +3,7 @@ import { isMassUnit } from '../amount/size.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import { type HowMany, translateName } from '../food/name.js';
+import { sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 import type { Conversion } from './convert-amount.js';
@@ -17,9 +18,10 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   const isEgg = line.food?.id === wholeEgg && stated.pack === null;
   const { size } = line.reading;
   const spoken = isEgg && size !== null ? { ...stated, eggSize: null } : stated;
-  const edits = readsTheSame(line, stated)
-    ? againInWords(line, conversion)
-    : amountEdits(line.reading, writeStated(spoken, kitchen));
+  const edits =
+    readsTheSame(line, stated) && !(isEgg && weighOtherwise(conversion))
+      ? againInWords(line, conversion)
+      : amountEdits(line.reading, writeStated(spoken, kitchen));
   return isEgg ? [...edits, ...eggSizeInWords(line, stated.eggSize, kitchen)] : edits;
 }
 
@@ -67,6 +69,11 @@ function readsTheSame({ reading }: Line, stated: Stated): boolean {
   return (
     own.statements[0]?.[0]?.unit !== 'cup' && sameStated({ ...own, statements: own.statements.slice(0, 1) }, stated)
   );
+}
+
+/** What the author's eggs weigh is not what those of other shops do. */
+function weighOtherwise(conversion: Conversion | undefined): boolean {
+  return conversion !== undefined && !sameEggs(conversion.native, conversion.kitchen);
 }
 
 /** The kitchen's own name of the food, where it has another. */

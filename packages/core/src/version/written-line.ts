@@ -1,6 +1,6 @@
 import { statedIn } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
-import type { StatedDensities, Weighed } from '../food/weigh.js';
+import type { StatedWeights, Weighed } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 import { problemsOfWords } from './about-words.js';
@@ -16,10 +16,10 @@ export const unweighed: Weighed = { grams: null, millilitres: null };
  *
  * @param tolerance How far its amount may be from a measure, as a fraction.
  */
-export function writtenLine(line: Line, kitchen: Kitchen, densities: StatedDensities, tolerance: Exact): VersionLine {
+export function writtenLine(line: Line, kitchen: Kitchen, ownWeights: StatedWeights, tolerance: Exact): VersionLine {
   const { food, reading } = line;
   const stated = statedIn(reading);
-  const weighed = weighReading(reading, weighingOf(reading, food, kitchen, densities))?.low ?? unweighed;
+  const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights))?.low ?? unweighed;
   const { bought, problems } = judgeLine(line, { stated, weighed, food }, kitchen, tolerance);
   return {
     line,

@@ -1,12 +1,9 @@
-import { type EggSize, Exact, type Kitchen } from '@retare/core';
+import { type EggSize, ediblePart, type Kitchen } from '@retare/core';
 import { exactOf } from '../schema/exact-number.js';
 import type { KitchenEntry } from '../schema/kitchen-schema.js';
 import type { Needs } from './build-kitchen.js';
 
 type Eggs = Kitchen['eggs'];
-
-// White and yolk, as a part of the weight in the shell. US classes come out within 2 % of USDA SR26 01123.
-const ediblePart = new Exact('0.88');
 
 /** The egg sizes sold, each from the entry or from the base, the lightest first. */
 export function buildEggs(

@@ -1,0 +1,70 @@
+import type { Quantity } from '../amount/reading.js';
+import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit, millilitresIn } from '../amount/size.js';
+import type { Exact } from '../exact.js';
+import { pieceKey, type StatedWeights } from '../food/weigh.js';
+import { ediblePart } from '../kitchen/egg.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Line } from '../recipe/recipe.js';
+import { wholeEgg } from './weigh-line.js';
+
+/**
+ * What the author says that foods weigh: `1 cup (130 g) flour` sets flour for the whole recipe, `1 onion (150 g)` onions.
+ *
+ * Eggs are those of the author's shops: their weight holds in a kitchen that sells the same. It is what goes into the bowl, unless the
+ * line says that it is taken in the shell.
+ *
+ * @param kitchen Where the lines were written.
+ * @returns The first statement of a food counts.
+ */
+export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): StatedWeights {
+  const [perMillilitre, perPiece] = [new Map<string, Exact>(), new Map<string, Exact>()];
+  let eggs: StatedWeights['eggs'] = null;
+  for (const { food, reading } of lines) {
+    if (food === null || reading.pack !== null) continue;
+    // Only two single numbers say how heavy a cup or a piece is.
+    if (reading.amounts.some(({ high }) => high !== null)) continue;
+    const grams = first(reading.amounts, ({ unit, low }) => (isMassUnit(unit) ? low.times(gramsIn(unit)) : null));
+    if (grams === null || !grams.isPositive()) continue;
+    const each = perEach(grams, reading.amounts);
+    if (each !== null && food.id === wholeEgg) eggs ??= { kitchen, grams: inBowl(each.grams, reading.text) };
+    else if (each !== null) setFirst(perPiece, pieceKey(food.id, each.unit), each.grams);
+    const millilitres = first(reading.amounts, ({ unit, low }) => {
+      const size = isVolumeUnit(unit) ? millilitresIn(unit, kitchen.units) : null;
+      return size === null ? null : low.times(size);
+    });
+    if (millilitres?.isPositive()) setFirst(perMillilitre, food.id, grams.dividedBy(millilitres));
+  }
+  return { perMillilitre, perPiece, eggs };
+}
+
+/** What the author says with what the version's author says over it. */
+export function bothStated(native: StatedWeights, own: StatedWeights): StatedWeights {
+  return {
+    perMillilitre: new Map([...native.perMillilitre, ...own.perMillilitre]),
+    perPiece: new Map([...native.perPiece, ...own.perPiece]),
+    eggs: own.eggs ?? native.eggs,
+  };
+}
+
+/** Grams of one, where the amount is a count and is stated again as a weight. */
+function perEach(grams: Exact, amounts: readonly Quantity[]): { unit: Quantity['unit']; grams: Exact } | null {
+  const [counted] = amounts;
+  if (counted === undefined || dimensionOf(counted.unit) !== 'count' || !counted.low.isPositive()) return null;
+  return { unit: counted.unit, grams: grams.dividedBy(counted.low) };
+}
+
+function inBowl(grams: Exact, text: string): Exact {
+  return /\bin (?:the |their )?shells?\b/i.test(text) ? grams.times(ediblePart) : grams;
+}
+
+function setFirst(map: Map<string, Exact>, key: string, value: Exact): void {
+  if (!map.has(key)) map.set(key, value);
+}
+
+function first(quantities: readonly Quantity[], size: (quantity: Quantity) => Exact | null): Exact | null {
+  for (const quantity of quantities) {
+    const found = size(quantity);
+    if (found !== null) return found;
+  }
+  return null;
+}
