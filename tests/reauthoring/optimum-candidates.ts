@@ -129,14 +129,25 @@ function spoons({ spoons: { tsp, tbsp }, units }: Kitchen): Size[] {
   return [...inSet(tsp, Number(units.tsp)), ...inSet(tbsp, Number(units.tbsp))];
 }
 
-function cups({ cups: set, units }: Kitchen): Size[] {
+function cups({ cups: set, units, writes }: Kitchen): Size[] {
   if (set === null) return [];
+  const quart = writes.volume.includes('quart') ? Number(units.quart) : Number.NaN;
   const plain = inSet(set, Number(units.cup));
   const added = [1, 2, 3].slice(0, set.plusTablespoons);
   return [
     ...plain,
     ...plain.flatMap(({ size }) => added.map((n) => ({ size: size + n * Number(units.tbsp), awkward: 2 }))),
+    ...quartsPast(set.wholes, quart),
   ];
+}
+
+/** Quarts where the cups end: by a quarter up to 4, then by a half up to 12. */
+function quartsPast(cups: number, each: number): Size[] {
+  if (Number.isNaN(each)) return [];
+  const quarters = Array.from({ length: 48 }, (_, at) => at + 1).filter(
+    (count) => count > cups && (count <= 16 || count % 2 === 0),
+  );
+  return quarters.map((count) => ({ size: (count / 4) * each, awkward: count % 2 === 0 ? 0 : 1 }));
 }
 
 function inSet({ wholes, fractions }: MeasureSet, each: number): Size[] {

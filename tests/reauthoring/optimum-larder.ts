@@ -61,8 +61,6 @@ const coarse: readonly Kitchen[] = [
   {
     ...built('us'),
     id: 'few-cups',
-    // No quarts: the brute force counts in cups and spoons alone.
-    writes: { ...built('us').writes, volume: ['tsp', 'tbsp', 'cup'] },
     spoons: { tsp: { wholes: 2, fractions: [half] }, tbsp: { wholes: 2, fractions: [] } },
     cups: { wholes: 6, fractions: [quarter, half, new Exact('0.75')], plusTablespoons: 0 },
   },

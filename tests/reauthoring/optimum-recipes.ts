@@ -69,7 +69,9 @@ export function smallRecipe(
     0,
     lines,
   );
-  return { native: native.id, wanted: [...new Set<string>(ids)].map((id) => line(id, choosing)) };
+  const potful = !batter && random() < 0.5;
+  const wanted = [...new Set<string>(ids)].map((id) => line(id, choosing, potful));
+  return { native: native.id, wanted };
 }
 
 const batters: readonly (keyof typeof partners)[][] = [
@@ -85,12 +87,14 @@ const stews: readonly (keyof typeof partners)[][] = [
   ['liquid', 'gelling', 'sugar', 'salt', 'egg'],
 ];
 
-function line(id: string, { random, kitchen, foods }: Choosing): Wanted {
+/** @param potful Whether what pours comes by the litre, past the cups that are counted. */
+function line(id: string, { random, kitchen, foods }: Choosing, potful: boolean): Wanted {
   const food = foods.get(id);
   if (food === undefined) throw new RangeError(`There is no food ${id}.`);
   const size = sizes[food.role] ?? { from: 100, to: 400, step: 5 };
   const metric = kitchen.scale !== null;
-  const amount = size.from + Math.floor(random() * ((size.to - size.from) / size.step + 1)) * size.step;
+  const small = size.from + Math.floor(random() * ((size.to - size.from) / size.step + 1)) * size.step;
+  const amount = potful && food.role === 'liquid' ? small * 10 : small;
   if (id === 'egg') return inPieces(food, 1 + Math.floor(random() * 5), Number(usualEgg(kitchen)), 'eggs');
   if (id === 'onion' || id === 'carrot') return inPieces(food, 1 + Math.floor(random() * 4), pieceOf(food), food.id);
   const pack = usesWhole(food, kitchen) ? pick(random, soldFor(food, kitchen.id)?.packs ?? []) : undefined;

@@ -88,6 +88,11 @@ describe('the version that is chosen', () => {
     expect(feasible.filter(isBound).length).toBeGreaterThanOrEqual(recipes / 2);
   });
 
+  test('is counted in quarts past the cups, where a kitchen has them', () => {
+    const inQuarts = feasible.filter(({ result }) => words(result).includes('"unit":"quart"'));
+    expect(inQuarts.length).toBeGreaterThanOrEqual(5);
+  });
+
   test('is the same every time, whatever the order and identity of foods and kitchens', () => {
     const again = setting(true);
     for (const { small, to, result } of feasible.slice(0, 500))
