@@ -1,6 +1,6 @@
-import { Exact, findFood, nameIn, translateName } from '@retare/core';
+import { Exact, findFood, isRefusal, nameIn, reauthor, type Setting, translateName } from '@retare/core';
 import { describe, expect, test } from 'vitest';
-import { converted, lineOf, textOf, versionOf } from './recipe-of.js';
+import { converted, lineOf, recipeOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
 
@@ -183,4 +183,24 @@ test.for([
   ['4 boneless chicken thighs', 'boneless chicken thighs'],
 ] as const)('the words of `%s` that name its food hold %s', ([line, words]) => {
   expect(words).toContain(lineOf(line, 'us').name?.text);
+});
+
+describe('a name beside another number of pieces', () => {
+  const pack = (grams: number) => soldAs([{ size: grams, whole: 'yes' }]);
+  const within = (us: number, uk: number): Setting => {
+    const { foods } = larderOf(foodOf({ us: pack(us), uk: pack(uk) }));
+    return { ...setting, foods: new Map([...setting.foods, ...foods]) };
+  };
+  const inUk = (lines: readonly string[], larder: Setting): string[] => {
+    const result = reauthor(recipeOf({ kitchen: 'us', lines }, larder), 'uk', larder, { anchor: 'gloop' });
+    if (isRefusal(result)) throw new Error(result.kind);
+    return result.version.parts.flatMap((part) => part.lines.map(textOf));
+  };
+
+  test.for([
+    ['1 eggplant', 100, 200, '2 aubergines'],
+    ['1 carrot, diced', 100, 150, '1½ carrots, diced'],
+  ] as const)('has its own number: %s, for packs of %d g there and %d g here, are %s', ([line, us, uk, becomes]) => {
+    expect(inUk([line, `1 (${us}-g) tin gloop`], within(us, uk))[0]).toBe(becomes);
+  });
 });

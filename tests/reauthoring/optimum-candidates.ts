@@ -17,7 +17,8 @@ export interface Candidates {
 }
 
 const awkwardness = 0.0005;
-const otherEgg = 0.015;
+const otherEgg = 0.005;
+const seldomEgg = 0.02;
 /** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
 const least = 0.75 / Math.exp(0.36);
 const most = (4 / 3) * Math.exp(0.36);
@@ -37,7 +38,7 @@ function eggs({ eggs: { sizes, usual } }: Kitchen, grams: number): Candidates {
   const list = sizes.flatMap((size) =>
     upTo(grams, Number(size.edibleGrams), 1).map((each) => ({
       grams: each,
-      fixed: size.name === usual ? 0 : otherEgg,
+      fixed: size.name === usual ? 0 : size.seldom ? seldomEgg : otherEgg,
     })),
   );
   return { list, setsBatch: true, step: 0 };
@@ -73,8 +74,11 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   );
   const found: Candidate[] = [];
   let step = Number.POSITIVE_INFINITY;
+  const isMarked = kitchen.scale === null && (sold?.packs.some(({ marks: on }) => on !== null) ?? false);
   const add = (way: string, least: number): void => {
-    const sizes = sizesOf(way, kitchen, sold);
+    // Where a wrapper says what a tablespoon is, no tablespoon says otherwise.
+    if (isMarked && way === 'cup') return;
+    const sizes = isMarked && way === 'spoon' ? teaspoons(kitchen) : sizesOf(way, kitchen, sold);
     const each = way === 'scale' || way === 'wrapper' ? 1 : density;
     if (sizes.length === 0 || Number.isNaN(each)) return;
     const own = way === 'spoon' ? Math.min(...sizes.map(({ size }) => size)) : gapIn(sizes, wanted.grams / each);
@@ -103,8 +107,7 @@ function sizesOf(way: string, kitchen: Kitchen, sold: Sold | null): Size[] {
   if (way === 'cup') return cups(kitchen);
   if (way === 'jug') return marks(kitchen.jug);
   if (way === 'scale') return marks(kitchen.scale);
-  const wrapper = sold?.packs.find((pack) => pack.marks !== null);
-  return wrapper === undefined ? [] : cuts(wrapper);
+  return cuts(sold?.packs.filter((pack) => pack.marks !== null) ?? []);
 }
 
 /** A food's ways of being measured: spoons for little, then as the kitchen says for what pours and for what does not. */
@@ -123,6 +126,10 @@ function waysFor(food: Food, kitchen: Kitchen, { grams, unit }: Wanted, density:
 interface Size {
   size: number;
   awkward: number;
+}
+
+function teaspoons({ spoons: { tsp }, units }: Kitchen): Size[] {
+  return inSet(tsp, Number(units.tsp));
 }
 
 function spoons({ spoons: { tsp, tbsp }, units }: Kitchen): Size[] {
@@ -169,13 +176,16 @@ function marks(tool: Kitchen['jug'] | Kitchen['scale']): Size[] {
   return [...sizes].sort((a, b) => a - b).map((size) => ({ size, awkward: 0 }));
 }
 
-/** Cuts by the marks on a wrapper, up to the whole pack. */
-function cuts({ marks: on, grams }: Pack): Size[] {
-  const each = Number(on?.grams);
-  return Array.from({ length: Math.floor(Number(grams) / each + 1e-9) }, (_, at) => ({
-    size: (at + 1) * each,
-    awkward: 0,
-  }));
+/** Cuts by the marks on a wrapper, up to four of the largest pack; the first three marks are halved too. */
+function cuts(packs: readonly Pack[]): Size[] {
+  const [first, last] = [packs[0], packs.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const each = Number(first.marks?.grams);
+  const wholes = Array.from({ length: Math.floor((4 * Number(last.grams)) / each + 1e-9) }, (_, at) => at + 1);
+  return [
+    ...[0.5, 1.5, 2.5].map((count) => ({ size: count * each, awkward: 1 })),
+    ...wholes.map((count) => ({ size: count * each, awkward: 0 })),
+  ];
 }
 
 /** The distance between the marks around an amount. */
@@ -222,7 +232,7 @@ function leftoverCost(grams: number, { keeps }: Food, sold: Sold | null): number
     grams,
     sold.packs.map((pack) => Number(pack.grams)),
   );
-  return (cost * left) / bought + (left > bought / 200 ? 0.005 : 0);
+  return (cost * left) / bought + (left > bought / 200 && keeps.days < 14 ? 0.005 : 0);
 }
 
 /** Every way to buy enough (packs within 3 % count as equal): the least over, then the fewest packs. */

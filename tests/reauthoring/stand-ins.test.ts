@@ -119,3 +119,28 @@ describe('a stand-in made up for a test', () => {
     expect(textOf(converted('2 oz gloop', 'us', 'uk', larderWithCure))).toBe('2 oz gloop');
   });
 });
+
+describe('a stand-in of what is counted', () => {
+  // Pieces: one gloop weighs 10 g, one glob 25 g.
+  const pieces = (grams: number) => [
+    { unit: 'count' as const, size: null, grams: new Exact(grams), source: 'made up' },
+  ];
+  const standIns = [{ parts: [{ food: 'glob', share: new Exact(1) }], source: 'made up' }];
+  const gone = { ...soldAs([]), sold: false, standIns };
+  const loose = { ...soldAs([]), loose: true, singly: true };
+  const plural = (one: string) => ({ any: [{ one, many: `${one}s` }] });
+  const larder = larderOf(
+    foodOf({ us: loose, any: gone }, { names: plural('gloop'), pieces: pieces(10) }),
+    foodOf({ any: loose }, { id: 'glob', names: plural('glob'), pieces: pieces(25) }),
+  );
+
+  test.for([
+    ['5 gloops', '2 globs', 'two of 25 g for five of 10'],
+    ['8 gloops', '3 globs', '75 g for 80'],
+    ['1 gloop', '½ glob', 'half of one, which is one'],
+    ['2–5 gloops', '1–2 globs', 'both ends of a range'],
+    ['4 gloops, halved', '1½ globs, halved', '37.5 g for 40'],
+  ] as const)('is counted too: %s are %s, %s', ([line, becomes]) => {
+    expect(textOf(converted(line, 'us', 'uk', larder))).toBe(becomes);
+  });
+});

@@ -55,4 +55,6 @@ const pieceWords: ReadonlyMap<string, string> = new Map([
   ['wheels', 'wheel'],
   ['cube', 'cube'],
   ['cubes', 'cube'],
+  ['square', 'square'],
+  ['squares', 'square'],
 ]);

@@ -154,6 +154,7 @@ export const looseMeasures: Readonly<Record<string, 'one' | 'many'>> = Object.fr
     ['log', 'logs'],
     ['bar', 'bars'],
     ['cube', 'cubes'],
+    ['square', 'squares'],
     ['sheet', 'sheets'],
     ['wedge', 'wedges'],
     ['wheel', 'wheels'],

@@ -37,6 +37,15 @@ export function translateName(
   return likeWritten(many ? name.many : name.one, written);
 }
 
+/** The written name in the other number, `egg` for `eggs`; null where it is none of the food's names, or has no other. */
+export function inNumber(food: Food, written: string, many: boolean): string | null {
+  const folded = written.toLowerCase();
+  const name = Object.values(food.names)
+    .flat()
+    .find(({ one, many: several }) => folded === (many ? one : several).toLowerCase());
+  return name === undefined || name.one === name.many ? null : likeWritten(many ? name.many : name.one, written);
+}
+
 /** `Cilantro` at the head of a line becomes `Coriander`. */
 function likeWritten(name: string, written: string): string {
   const first = written[0] ?? '';

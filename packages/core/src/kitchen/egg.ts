@@ -32,7 +32,8 @@ export function eggSizeNamed(kitchen: Kitchen, words: string): EggSize | null {
 }
 
 /**
- * Whole eggs nearest to an edible weight: of the usual size if that is within the limit, else of another size sold there.
+ * Whole eggs nearest to an edible weight: of the usual size if that is within the limit, else of another size sold there, on every
+ * shelf before seldom.
  *
  * @param grams Edible weight needed.
  * @param limit Largest drift, as a fraction.
@@ -56,7 +57,8 @@ export function wholeEggsFor(kitchen: Kitchen, needs: readonly Exact[], limit: E
   });
   const near = bySize.filter(({ worst }) => worst.lessThanOrEqualTo(limit));
   const usual = near.find(({ size }) => size.name === kitchen.eggs.usual);
-  return (usual ?? near.sort((a, b) => a.worst.comparedTo(b.worst))[0])?.eggs ?? null;
+  const others = near.sort((a, b) => Number(a.size.seldom) - Number(b.size.seldom) || a.worst.comparedTo(b.worst));
+  return (usual ?? others[0])?.eggs ?? null;
 }
 
 function nearestCount(size: EggSize, grams: Exact): Eggs {

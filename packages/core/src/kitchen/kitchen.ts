@@ -37,6 +37,8 @@ export interface EggSize {
   /** Grams in the shell that are typical of the class: see `eggs.typical`. */
   typicalGrams: Exact;
   edibleGrams: Exact;
+  /** Sold, but not on every shelf. */
+  seldom: boolean;
 }
 
 /** The least core temperature that a kitchen's authority publishes for a class of food. */

@@ -27,9 +27,11 @@ export function leftoverCost(
   const { bought, left } = leftOf(size, sold.packs);
   const cost = freezes ? weights.leftoverFrozen : days < 7 ? weights.leftoverFresh : 0;
   const share = bought === 0 ? 0 : cost * (left / bought);
-  return left > usedUp * bought ? share + weights.packNotUsedUp : share;
+  return left > usedUp * bought && days < keepsLong ? share + weights.packNotUsedUp : share;
 }
 
+/** Days: a block of butter is used up some other time. */
+const keepsLong = 14;
 /** Less than this share of a pack is what no scale shows. */
 const usedUp = 0.005;
 

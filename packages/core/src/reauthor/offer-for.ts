@@ -3,6 +3,7 @@ import type { Stated, Term } from '../amount/stated.js';
 import { statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Sold } from '../food/food.js';
+import { pieceGrams } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { lengthFor } from '../kitchen/length.js';
 import { wholeEgg } from '../version/weigh-line.js';
@@ -20,6 +21,7 @@ export function offerFor(demand: Demand, context: OfferContext): Offer {
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if (food?.id === wholeEgg && isCounted(demand)) return eggs(demand, context);
   if (demand.base === 'g' && sold !== null && isUseWhole(sold)) return packs(demand, sold, context);
+  if (isStandIn(demand) && isCounted(demand)) return standInPieces(demand, sold, context);
   if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, context);
   if (isLength(demand)) return asLong(demand, context);
   return measuredOffer(demand, sold, context);
@@ -110,9 +112,10 @@ function eggs(demand: Demand, context: OfferContext): Offer {
     const usual = size.name === kitchen.eggs.usual;
     wholes.push(grams);
     for (const count of countsWithin(grams, 1, within)) {
+      const extra = usual ? 0 : size.seldom ? weights.seldomEgg : weights.otherEgg;
       for (const { stated, fixed } of countedOr(demand, count, 'count', 1, weights)) {
         const named = { ...stated, eggSize: usual ? null : size.name };
-        list.add(demand, meanOf(named) * grams, fixed + (usual ? 0 : weights.otherEgg), () => named);
+        list.add(demand, meanOf(named) * grams, fixed + extra, () => named);
       }
     }
   }
@@ -146,6 +149,23 @@ function packSize(demand: Demand, pack: Sold['packs'][number]): number {
   if (reading.pack === null && !isCounted(demand)) return pack.drainedGrams.toNumber();
   const native = weighed.drainedGrams;
   return native === null ? pack.grams.toNumber() : pack.drainedGrams.dividedBy(native).toNumber() * quantity;
+}
+
+/** Another food than the author's: its pieces weigh otherwise, and three large crackers stand for eight small ones. */
+function isStandIn({ lines, food }: Demand): boolean {
+  return lines.every((line) => line.food !== food);
+}
+
+function standInPieces(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
+  const each = demand.food === null || demand.base !== 'g' ? null : pieceGrams(demand.food, 'count', '')?.toNumber();
+  if (each == null || each <= 0) return measuredOffer(demand, sold, context);
+  const step = demand.quantity <= 2.5 * each ? 0.5 : 1;
+  const list = new OfferList();
+  for (const count of countsWithin(each, step, reach(demand, context))) {
+    for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
+      list.add(demand, meanOf(stated) * each, fixed, () => stated);
+  }
+  return list.hasNear(demand.quantity) ? list.offer([], step * each) : measuredOffer(demand, sold, context);
 }
 
 /** Units of which a cook takes a half. */

@@ -13,6 +13,7 @@ import { versionOfLines } from '../version/build-version.js';
 import { convertedLine } from '../version/converted-line.js';
 import { amountEdits } from '../version/edit.js';
 import { judgeLine } from '../version/judge-line.js';
+import { nameWith } from '../version/stand-in-line.js';
 import type { Edit, LineNote, Version, VersionLine } from '../version/version.js';
 import { amountInWords, furtherInWords, nameInWords, unconverted } from '../version/words-in-line.js';
 import { unweighed, writtenLine } from '../version/written-line.js';
@@ -108,7 +109,7 @@ function withoutChoice(line: Line, chosen: readonly Chosen[], context: DemandCon
   const converted = convertedLine(line, { native, kitchen, ownWeights }, setting.tolerance, setting.foods);
   const into = chosen.filter(({ demand }) => demand.lines.includes(line));
   if (into.length === 0) return standInByName(line, converted, context);
-  const names = into.map(({ demand }) => nameOf(demand, kitchen.id)).join(' and ');
+  const names = into.map((each) => nameOf(each, kitchen.id)).join(' and ');
   const text = `(${line.name?.text ?? line.text}: in the ${names} of this list)`;
   const edits = [{ start: 0, end: line.text.length, text }];
   return {
@@ -160,18 +161,16 @@ function worded(line: Line, own: readonly Chosen[], { native, kitchen, ownWeight
     ? amountInWords(line, first.stated, kitchen, { native, kitchen, ownWeights })
     : amountEdits(line.reading, writeStated(first.stated, kitchen));
   if (line.name === null) return edits;
-  const name = same ? (nameInWords(line, kitchen)[0]?.text ?? line.name.text) : nameOf(first.demand, kitchen.id);
-  const also = others
-    .map(({ demand, stated }) => ` and ${writeStated(stated, kitchen)} ${nameOf(demand, kitchen.id)}`)
-    .join('');
+  const name = same ? (nameInWords(line, first.stated, kitchen)[0]?.text ?? line.name.text) : nameOf(first, kitchen.id);
+  const also = others.map((each) => ` and ${writeStated(each.stated, kitchen)} ${nameOf(each, kitchen.id)}`).join('');
   // A name may take in the blank before it.
   const blank = line.name.text.slice(0, line.name.text.length - line.name.text.trimStart().length);
   const text = `${blank}${name.trimStart()}${also}`;
   return text === line.name.text ? edits : [...edits, { ...line.name.span, text }];
 }
 
-function nameOf({ food }: Demand, kitchen: string): string {
-  return food === null ? '' : nameIn(food, kitchen).many;
+function nameOf({ demand: { food }, stated }: Chosen, kitchen: string): string {
+  return food === null ? '' : nameWith(stated, food, kitchen);
 }
 
 function notesOn(line: Line, own: readonly Chosen[], { native, kitchen }: DemandContext): LineNote[] {

@@ -11,12 +11,14 @@ export interface Weights {
   /** Cost of a leftover, as a share of what was bought: if it keeps under a week, if it freezes. In the cupboard it costs nothing. */
   leftoverFresh: number;
   leftoverFrozen: number;
-  /** Added to either where anything is left: the last splash of a carton of stock is poured in. */
+  /** Added to either where anything is left that keeps under two weeks: the last splash of a carton of stock is poured in. */
   packNotUsedUp: number;
   /** Cost of one level of awkwardness. */
   awkward: number;
   /** Cost of eggs in another size than the kitchen's usual one. */
   otherEgg: number;
+  /** And of a size that is not on every shelf. */
+  seldomEgg: number;
   /** Weight of the squared distance of the pan's base from the batch. */
   pan: number;
   /** Cost of another number of pans than the author's. */
@@ -50,7 +52,8 @@ export const defaultWeights: Weights = {
   leftoverFrozen: 0.003,
   packNotUsedUp: 0.005,
   awkward: 0.0005,
-  otherEgg: 0.015,
+  otherEgg: 0.005,
+  seldomEgg: 0.02,
   pan: 0.3,
   otherPans: 0.01,
   limits: {

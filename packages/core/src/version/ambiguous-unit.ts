@@ -22,6 +22,13 @@ export function ambiguousUnits(line: Line, kitchen: Kitchen): PlacedProblem[] {
   return [];
 }
 
+/** Whether the unit is a letter that some read as a tablespoon and others as a teaspoon. */
+export function isLoneSpoon({ text, reading }: Line): boolean {
+  const first = reading.amounts[0];
+  const letter = first === undefined ? null : loneLetter(text.slice(first.span.start, first.span.end));
+  return letter === 'T' || letter === 't';
+}
+
 function problem(quantity: Quantity, text: string, because: string, instead: string): PlacedProblem {
   return { span: quantity.span, problem: { rule: 'unreadable-amount', text, because, instead } };
 }

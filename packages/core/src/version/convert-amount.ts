@@ -2,9 +2,9 @@ import type { LineReading } from '../amount/reading.js';
 import { dimensionOf, isLengthUnit } from '../amount/size.js';
 import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
-import type { Exact } from '../exact.js';
+import { Exact } from '../exact.js';
 import type { Food, Sold } from '../food/food.js';
-import type { StatedWeights, Weighed } from '../food/weigh.js';
+import { pieceGrams, type StatedWeights, type Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { wholeEggsFor } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
@@ -72,9 +72,33 @@ export function convertWeighed(
   const unit = written?.statements[0]?.[0]?.unit ?? 'g';
   const stated: Stated = { statements: [], pack: null, eggSize: null, approx: written?.approx ?? false };
   const dimension = written?.pack == null ? dimensionOf(unit) : 'mass';
+  const pieces = dimension === 'count' ? inPieces(ends, food, stated.approx) : null;
+  if (pieces !== null) return pieces;
   const amount: WeighedAmount = { ...ends, dimension, drainedGrams: null, pack: null, count: null };
   return inPacks(stated, amount, food, conversion.kitchen) ?? byMeasure(stated, amount, food, conversion);
 }
+
+/** What was counted is counted again, in pieces or halves of the other food, where they come near: no two carrots weigh the same. */
+function inPieces({ low, high }: { low: Weighed; high: Weighed | null }, food: Food, approx: boolean): Stated | null {
+  const each = pieceGrams(food, 'count', '');
+  if (each === null || low.grams === null) return null;
+  const counts = [low, high].flatMap((end) => end?.grams?.dividedBy(each) ?? []);
+  const step = counts.some((count) => count.lessThan('2.5')) ? '0.5' : '1';
+  const landed = counts.map((count) => count.dividedBy(step).round().times(step));
+  const near = landed.every((count, at) =>
+    count
+      .dividedBy(counts[at] ?? 1)
+      .minus(1)
+      .abs()
+      .lessThanOrEqualTo(pieceLimit),
+  );
+  const first = landed[0];
+  if (!near || first === undefined) return null;
+  return { statements: [[rangeOf(first, landed[1] ?? null)]], pack: null, eggSize: null, approx };
+}
+
+/** Pieces of food differ by as much. Common practice, no source. */
+const pieceLimit = new Exact('0.25');
 
 /** Pieces and gestures are the same everywhere; a stick of butter is a weight. */
 function isCounted(stated: Stated, food: Food | null): boolean {

@@ -35,7 +35,7 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
     food,
     edits: [
       ...amountInWords(line, stated, kitchen, conversion),
-      ...nameInWords(line, kitchen),
+      ...nameInWords(line, stated, kitchen),
       ...furtherInWords(line, conversion),
     ],
     stated,

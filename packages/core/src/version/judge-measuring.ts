@@ -50,12 +50,14 @@ function judgeStatement(terms: readonly Term[], judged: Judged): Problem | null 
 
 function judgeVolume(terms: readonly Term[], end: 'low' | 'high', judged: Judged): Problem | null {
   const { kitchen } = judged;
-  const millilitres = total(terms, end, (unit) => (isVolumeUnit(unit) ? millilitresIn(unit, kitchen.units) : null));
+  const sizeOf = (unit: Term['unit']): Exact | null => (isVolumeUnit(unit) ? millilitresIn(unit, kitchen.units) : null);
+  const millilitres = total(terms, end, sizeOf);
   const unknown = terms.find(({ unit }) => isVolumeUnit(unit) && !kitchen.writes.volume.includes(unit));
   if (millilitres === null || unknown !== undefined) return fault(judged, 'no-unit', unknown ?? terms[0]);
   const tables = [measuresBy(kitchen, 'spoon'), measuresBy(kitchen, 'cup'), measuresBy(kitchen, 'jug')];
-  const { grams } = judged.weighed;
-  if (end === 'low' && grams !== null && kitchen.scale === null && isOnWrapper(grams, judged)) return null;
+  // What is weighed is the lower end of a range.
+  const grams = judged.weighed.grams?.times(millilitres).dividedBy(total(terms, 'low', sizeOf) ?? millilitres);
+  if (grams !== undefined && kitchen.scale === null && isOnWrapper(grams, judged)) return null;
   return withinAny(tables, millilitres, judged) || isPack(millilitres, 'ml', judged)
     ? null
     : fault(judged, between(tables, millilitres), terms[0]);

@@ -88,10 +88,17 @@ function inWords(line: Line, parts: readonly StandInPart[], kitchen: Kitchen): E
   const [first, ...others] = parts;
   if (first === undefined || line.name === null) return [];
   const also = others.map(
-    ({ food, stated }) => ` and ${writeStated(stated, kitchen)} ${nameIn(food, kitchen.id).many}`,
+    ({ food, stated }) => ` and ${writeStated(stated, kitchen)} ${nameWith(stated, food, kitchen.id)}`,
   );
-  const name = `${nameIn(first.food, kitchen.id).many}${also.join('')}`;
+  const name = `${nameWith(first.stated, first.food, kitchen.id)}${also.join('')}`;
   return [...amountEdits(line.reading, writeStated(first.stated, kitchen)), { ...line.name.span, text: name }];
+}
+
+/** The kitchen's name beside an amount: `1 green chilli`, `½ green chilli`, but `12 g green chillies`. */
+export function nameWith({ statements, pack }: Stated, food: Food, kitchen: string): string {
+  const term = statements[0]?.[0];
+  const { one, many } = nameIn(food, kitchen);
+  return pack === null && term?.unit === 'count' && !(term.high ?? term.low).greaterThan(1) ? one : many;
 }
 
 /** What it stands in for, and the allergens that it adds. */

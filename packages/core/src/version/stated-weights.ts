@@ -1,7 +1,7 @@
 import type { Quantity } from '../amount/reading.js';
 import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit, millilitresIn } from '../amount/size.js';
 import type { Exact } from '../exact.js';
-import { pieceKey, type StatedWeights } from '../food/weigh.js';
+import { nothingStated, pieceKey, type StatedWeights, weigh } from '../food/weigh.js';
 import { ediblePart } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
@@ -19,15 +19,20 @@ import { wholeEgg } from './weigh-line.js';
 export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): StatedWeights {
   const [perMillilitre, perPiece] = [new Map<string, Exact>(), new Map<string, Exact>()];
   let eggs: StatedWeights['eggs'] = null;
-  for (const { food, reading } of lines) {
+  for (const line of lines) {
+    const { food, reading } = line;
     if (food === null || reading.pack !== null) continue;
     // Only two single numbers say how heavy a cup or a piece is.
     if (reading.amounts.some(({ high }) => high !== null)) continue;
-    const grams = first(reading.amounts, ({ unit, low }) => (isMassUnit(unit) ? low.times(gramsIn(unit)) : null));
-    if (grams === null || !grams.isPositive()) continue;
+    const grams =
+      first(reading.amounts, ({ unit, low }) => (isMassUnit(unit) ? low.times(gramsIn(unit)) : null)) ??
+      byVolume(line, kitchen);
+    if (!grams?.isPositive()) continue;
     const each = perEach(grams, reading.amounts);
     if (each !== null && food.id === wholeEgg) eggs ??= { kitchen, grams: inBowl(each.grams, reading.text) };
     else if (each !== null) setFirst(perPiece, pieceKey(food.id, each.unit), each.grams);
+    // A volume that gave the weight itself says nothing of it.
+    if (each !== null) continue;
     const millilitres = first(reading.amounts, ({ unit, low }) => {
       const size = isVolumeUnit(unit) ? millilitresIn(unit, kitchen.units) : null;
       return size === null ? null : low.times(size);
@@ -35,6 +40,15 @@ export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): State
     if (millilitres?.isPositive()) setFirst(perMillilitre, food.id, grams.dividedBy(millilitres));
   }
   return { perMillilitre, perPiece, eggs };
+}
+
+/** A piece that is stated again as a volume: `1 bunch parsley (1½ cups, chopped)`. */
+function byVolume({ food, reading: { amounts, prep } }: Line, { units }: Kitchen): Exact | null {
+  const [counted, ...others] = amounts;
+  if (food === null || counted === undefined || dimensionOf(counted.unit) !== 'count') return null;
+  return first(others, ({ unit, low }) =>
+    isVolumeUnit(unit) ? weigh(low, unit, food, { units, prep, stated: nothingStated }).grams : null,
+  );
 }
 
 /** What the author says with what the version's author says over it. */

@@ -2,10 +2,11 @@ import type { LineReading, Span } from '../amount/reading.js';
 import { isMassUnit } from '../amount/size.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
-import { type HowMany, translateName } from '../food/name.js';
+import { type HowMany, inNumber, translateName } from '../food/name.js';
 import { sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
+import { isLoneSpoon } from './ambiguous-unit.js';
 import type { Conversion } from './convert-amount.js';
 import { amountEdits } from './edit.js';
 import { convertFurther } from './further.js';
@@ -18,10 +19,8 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   const isEgg = line.food?.id === wholeEgg && stated.pack === null;
   const { size } = line.reading;
   const spoken = isEgg && size !== null ? { ...stated, eggSize: null } : stated;
-  const edits =
-    readsTheSame(line, stated) && !(isEgg && weighOtherwise(conversion))
-      ? againInWords(line, conversion)
-      : amountEdits(line.reading, writeStated(spoken, kitchen));
+  const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
+  const edits = stands ? againInWords(line, conversion) : amountEdits(line.reading, writeStated(spoken, kitchen));
   return isEgg ? [...edits, ...eggSizeInWords(line, stated.eggSize, kitchen)] : edits;
 }
 
@@ -76,11 +75,21 @@ function weighOtherwise(conversion: Conversion | undefined): boolean {
   return conversion !== undefined && !sameEggs(conversion.native, conversion.kitchen);
 }
 
-/** The kitchen's own name of the food, where it has another. */
-export function nameInWords({ food, name, reading }: Line, kitchen: Kitchen): Edit[] {
+/** The kitchen's own name of the food, where it has another, and in another number where two eggs take the place of one. */
+export function nameInWords({ food, name, reading }: Line, stated: Stated | null, kitchen: Kitchen): Edit[] {
   if (food === null || name === null) return [];
   const translated = translateName(food, name.text, kitchen.id, howMany(reading));
-  return translated === null ? [] : [{ ...name.span, text: translated }];
+  const [was, is] = [severalIn(statedIn(reading)), severalIn(stated)];
+  const renumbered = was === null || is === null || was === is ? null : inNumber(food, translated ?? name.text, is);
+  const text = renumbered ?? translated;
+  return text === null ? [] : [{ ...name.span, text }];
+}
+
+/** Whether more than one piece is counted: `1½ onions`, `½ onion`; null where none are. */
+function severalIn(stated: Stated | null): boolean | null {
+  const term = stated?.statements[0]?.[0];
+  if (stated === null || stated.pack !== null || term?.unit !== 'count') return null;
+  return (term.high ?? term.low).greaterThan(1);
 }
 
 /** A weight of a thing that is counted is of several: `500 g courgettes`. A cup of it is not counted. */

@@ -18,7 +18,12 @@ export function buildEggs(
       continue;
     }
     const typicalGrams = exactOf(size.typical);
-    byName.set(name, { name, typicalGrams, edibleGrams: typicalGrams.times(ediblePart) });
+    byName.set(name, {
+      name,
+      typicalGrams,
+      edibleGrams: typicalGrams.times(ediblePart),
+      seldom: size.seldom ?? false,
+    });
   }
   return {
     usual: needs('eggs.usual', usual ?? base?.usual),

@@ -46,8 +46,11 @@ const pan = z.strictObject({
 const eggs = z.strictObject({
   usual: text,
   typical: z.enum(['middle-of-band', 'class-minimum']),
-  // `none` takes away a size of the kitchen that is extended.
-  sizes: z.record(text, z.union([none, z.strictObject({ typical: aboveZero, source })])),
+  // `none` takes away a size of the kitchen that is extended. A `seldom` size is not on every shelf.
+  sizes: z.record(
+    text,
+    z.union([none, z.strictObject({ typical: aboveZero, seldom: z.boolean().optional(), source })]),
+  ),
   source,
 });
 
