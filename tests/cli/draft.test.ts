@@ -119,6 +119,15 @@ describe('what cannot be drafted', () => {
     );
   });
 
+  test('is a post that talks of preserving and does not say whether it is a preserve', async () => {
+    const post = `${stew}\nSpoon it into sterilised jars.\n`;
+    const { code, out, err, after } = await draft(post, '--for', 'uk', '--write');
+    expect([code, out, after]).toEqual([1, '', post]);
+    expect(err).toMatch(/talks of `sterilised` and does not say .* follow your own food-safety authority\./u);
+    const said = post.replace('retare:\n', 'retare:\n  preserve: false\n');
+    expect((await draft(said, '--for', 'uk')).code).toBe(0);
+  });
+
   test('is a version that could not be bought, measured and kept in its ratios, and the least that would have to give is said', async () => {
     const { code, out, err, after } = await draft(infeasible, '--for', 'uk', '--write');
     expect(code).toBe(1);

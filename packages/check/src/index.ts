@@ -3,3 +3,4 @@ export { type CheckedPost, checkPost, type Site } from './check-post.js';
 export type { FindingSeverity } from './finding.js';
 export { parsePost } from './parse-post.js';
 export { type JsonFinding, jsonReport, type Summary, summarise, summaryLine, textReport } from './report.js';
+export { preservingWord } from './rules-of-the-text.js';

@@ -41,27 +41,38 @@ const preserving =
  * of it.
  */
 export function askPreserve(tree: Root, reading: RecipeReading, settings: Settings): Finding[] {
-  if (reading.recipe.preserve !== null || reading.recipe.parts.length === 0) return [];
+  const found = preservingWord(tree, reading);
+  if (found === null) return [];
+  const { word, place } = found;
+  return told('ask-preserve', 'warning', settings, {
+    text: `This post talks of \`${word}\` and does not say whether it is a preserve, whose amounts must never be changed. Write \`preserve: true\` or \`preserve: false\` under \`retare\` in its front matter`,
+    actual: word,
+    expected: ['preserve: true', 'preserve: false'],
+    place,
+  });
+}
+
+/** The first word that tells of preserving, in a post that does not say whether it is a preserve; null where none does. */
+export function preservingWord(
+  tree: Root,
+  reading: RecipeReading,
+): { word: string; place: ReturnType<typeof placeOf> } | null {
+  if (reading.recipe.preserve !== null || reading.recipe.parts.length === 0) return null;
   const lines = new Set<Paragraph>([...reading.lines.values()].map(({ paragraph }) => paragraph));
-  let found: Finding[] | undefined;
+  let found: ReturnType<typeof preservingWord> = null;
   visit(tree, (node) => {
-    if (found !== undefined || (node.type === 'paragraph' && lines.has(node))) return SKIP;
+    if (found !== null || (node.type === 'paragraph' && lines.has(node))) return SKIP;
     if (node.type !== 'paragraph' && node.type !== 'heading') return;
     const words = wordsOf(node.children);
     const match = preserving.exec(words.text);
     if (match !== null) {
       const [word] = match;
       const place = placeOf(words, match.index, match.index + word.length, reading.source, node.position);
-      found = told('ask-preserve', 'warning', settings, {
-        text: `This post talks of \`${word}\` and does not say whether it is a preserve, whose amounts must never be changed. Write \`preserve: true\` or \`preserve: false\` under \`retare\` in its front matter`,
-        actual: word,
-        expected: ['preserve: true', 'preserve: false'],
-        place,
-      });
+      found = { word, place };
     }
     return SKIP;
   });
-  return found ?? [];
+  return found;
 }
 
 /** A finding about the text itself, in no kitchen. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
-import { parsePost } from '@retare/check';
+import { parsePost, preservingWord } from '@retare/check';
 import { Exact, isRefusal, type Reauthored, type Refusal, reauthor, type Setting } from '@retare/core';
 import type { LoadedSettings } from '@retare/larder';
 import { type Draft, draftsOf, matterOf, type RecipeReading, readPost } from 'remark-retare';
@@ -27,8 +27,11 @@ export interface DraftedPost {
   /** Null for a post without a recipe. */
   reading: RecipeReading | null;
   versions: DraftedVersion[];
-  refused: { kitchen: string; refusal: Refusal }[];
+  refused: { kitchen: string; refusal: DraftRefusal }[];
 }
+
+/** Why a post is not drafted: as re-authoring refuses it, or because it may be a preserve and does not say. */
+export type DraftRefusal = Refusal | { kind: 'ask-preserve'; word: string };
 
 /** What to draft. */
 export interface DraftRequest {
@@ -40,11 +43,12 @@ export interface DraftRequest {
 /** Re-authors a post for kitchens. Nothing is written. */
 export function draftPost(file: string, site: LoadedSettings, request: DraftRequest): DraftedPost {
   const source = readFileSync(file, 'utf8');
+  const { reading: read, asked } = readingOf(source, file, site);
   const post: DraftedPost = {
     path: relative(request.cwd, file),
     file,
     source,
-    reading: readingOf(source, file, site),
+    reading: read,
     versions: [],
     refused: [],
   };
@@ -56,6 +60,10 @@ export function draftPost(file: string, site: LoadedSettings, request: DraftRequ
     tolerance: new Exact(site.settings.tolerance),
   };
   for (const kitchen of request.kitchens) {
+    if (asked !== null) {
+      post.refused.push({ kitchen, refusal: { kind: 'ask-preserve', word: asked } });
+      continue;
+    }
     const options = request.anchor === undefined ? {} : { anchor: request.anchor };
     const result = reauthor(reading.recipe, kitchen, setting, options);
     if (isRefusal(result)) {
@@ -70,8 +78,14 @@ export function draftPost(file: string, site: LoadedSettings, request: DraftRequ
   return post;
 }
 
-function readingOf(source: string, path: string, { larder, settings }: LoadedSettings): RecipeReading | null {
+/** The recipe, and the word that tells of preserving where the post does not say whether it is one. */
+function readingOf(
+  source: string,
+  path: string,
+  { larder, settings }: LoadedSettings,
+): { reading: RecipeReading | null; asked: string | null } {
   const file = new VFile({ value: source, path });
   const tree = parsePost(file);
-  return readPost(tree, file, matterOf(tree, file), larder, settings);
+  const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
+  return { reading, asked: reading === null ? null : (preservingWord(tree, reading)?.word ?? null) };
 }

@@ -1,4 +1,5 @@
-import { type Infeasible, type Kitchen, nameIn, type Obstacle, type Refusal } from '@retare/core';
+import { type Infeasible, type Kitchen, nameIn, type Obstacle } from '@retare/core';
+import type { DraftRefusal } from './draft-post.js';
 import { percentWords } from './percent-words.js';
 
 /** What stands in the way of any version, for its author. */
@@ -31,10 +32,12 @@ function aOf({ adjective }: Kitchen): string {
 }
 
 /** Why a post is not re-authored. */
-export function refusalWords(refusal: Refusal, path: string, kitchen: Kitchen): string {
+export function refusalWords(refusal: DraftRefusal, path: string, kitchen: Kitchen): string {
   switch (refusal.kind) {
     case 'preserve':
       return `${path} is a preserve: its sugar, acid and salt are what keeps it safe, so no version is drafted. Use a recipe tested in that kitchen, and follow your own food-safety authority.`;
+    case 'ask-preserve':
+      return `${path} talks of \`${refusal.word}\` and does not say whether it is a preserve, whose amounts must never be changed. Write \`preserve: true\` or \`preserve: false\` under \`retare\` in its front matter, and follow your own food-safety authority.`;
     case 'native-kitchen':
       return `${path} is written for the ${kitchen.adjective} kitchen already, so there is nothing to draft.`;
     case 'no-ingredients':

@@ -1,4 +1,5 @@
 import type { LineReading, Span } from '../amount/reading.js';
+import { speaksOfCure } from './cure-words.js';
 import { type FoundFood, findFoodIn } from './find.js';
 import type { Food } from './food.js';
 import type { Foods } from './name-index.js';
@@ -14,6 +15,11 @@ export interface NamedFood {
  * tomatoes than it does of garlic, and so is what it is counted in: sardines in a tin are not those of the fishmonger.
  */
 export function findFoodOfLine(reading: LineReading, foods: Foods, kitchen: string): NamedFood | null {
+  const named = namedInLine(reading, foods, kitchen);
+  return named === null || named.food.role === 'salt' ? (cureInLine(reading, foods) ?? named) : named;
+}
+
+function namedInLine(reading: LineReading, foods: Foods, kitchen: string): NamedFood | null {
   if (reading.food === null) return null;
   const { text } = reading;
   const { span } = reading.food;
@@ -27,6 +33,13 @@ export function findFoodOfLine(reading: LineReading, foods: Foods, kitchen: stri
   const found = firstFound(spans, (words) => findFoodIn(words, foods, kitchen), text);
   if (found !== null || reading.amounts.length > 0) return found;
   return firstOfTwo(text, span, (words) => findFoodIn(words, foods, kitchen));
+}
+
+/** A cure under a name that the larder does not have is a cure all the same: converted, it could poison. */
+function cureInLine({ food, prep, amounts }: LineReading, foods: Foods): NamedFood | null {
+  if (food === null || amounts.length === 0 || !speaksOfCure(`${food.text} ${prep}`)) return null;
+  for (const each of foods.values()) if (each.role === 'cure') return { food: each, name: food };
+  return null;
 }
 
 /** `salt and pepper to taste`: without an amount, the first of two foods stands for the line. */

@@ -47,8 +47,11 @@ const mostUnclosed = 8;
 /** How many blocks of a document were left open so far. */
 const unclosed = new WeakMap<object, number>();
 
+/** The closing fence is the last of the block's content; an opening one has none before it. */
 function endsInFence({ events }: TokenizeContext): boolean {
-  return events.at(-2)?.[1].type === 'directiveContainerFence';
+  return (
+    events.at(-2)?.[1].type === 'directiveContainerContent' && events.at(-3)?.[1].type === 'directiveContainerFence'
+  );
 }
 
 /** Colons and a name of ours, not followed by another letter. */
