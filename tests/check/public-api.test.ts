@@ -7,7 +7,7 @@ test('the package exports what it says, and no more', () => {
     'checkPost',
     'jsonReport',
     'parsePost',
-    'preservingWord',
+    'preserveQuestion',
     'summarise',
     'summaryLine',
     'textReport',

@@ -1,8 +1,8 @@
 import type { Larder, RuleName, Settings, Severity } from '@retare/larder';
-import type { Paragraph, Root } from 'mdast';
-import { openingLine, placeOf, type RecipeReading, wordsOf } from 'remark-retare';
-import { SKIP, visit } from 'unist-util-visit';
+import type { Root } from 'mdast';
+import { openingLine, type RecipeReading } from 'remark-retare';
 import type { Finding } from './finding.js';
+import { preserveQuestion } from './preserve-question.js';
 import { severityOf } from './severity-of.js';
 
 /** Annotations that cannot be understood. */
@@ -32,47 +32,12 @@ export function missingFrom(reading: RecipeReading, larder: Larder, settings: Se
     });
 }
 
-/** Words of preserving. Each alone is enough to ask. */
-const preserving =
-  /(?<![\p{L}\p{N}])(?:jars?|canning|canned it|water[ -]bath|brined?|sterili[sz](?:e|ed|ing))(?![\p{L}\p{N}])/iu;
-
-/**
- * A post that talks of preserving and does not say whether it is a preserve. An ingredient line that is bought in a jar says nothing
- * of it.
- */
+/** A post that may be a preserve and does not say. */
 export function askPreserve(tree: Root, reading: RecipeReading, settings: Settings): Finding[] {
-  const found = preservingWord(tree, reading);
-  if (found === null) return [];
-  const { word, place } = found;
-  return told('ask-preserve', 'warning', settings, {
-    text: `This post talks of \`${word}\` and does not say whether it is a preserve, whose amounts must never be changed. Write \`preserve: true\` or \`preserve: false\` under \`retare\` in its front matter`,
-    actual: word,
-    expected: ['preserve: true', 'preserve: false'],
-    place,
-  });
-}
-
-/** The first word that tells of preserving, in a post that does not say whether it is a preserve; null where none does. */
-export function preservingWord(
-  tree: Root,
-  reading: RecipeReading,
-): { word: string; place: ReturnType<typeof placeOf> } | null {
-  if (reading.recipe.preserve !== null || reading.recipe.parts.length === 0) return null;
-  const lines = new Set<Paragraph>([...reading.lines.values()].map(({ paragraph }) => paragraph));
-  let found: ReturnType<typeof preservingWord> = null;
-  visit(tree, (node) => {
-    if (found !== null || (node.type === 'paragraph' && lines.has(node))) return SKIP;
-    if (node.type !== 'paragraph' && node.type !== 'heading') return;
-    const words = wordsOf(node.children);
-    const match = preserving.exec(words.text);
-    if (match !== null) {
-      const [word] = match;
-      const place = placeOf(words, match.index, match.index + word.length, reading.source, node.position);
-      found = { word, place };
-    }
-    return SKIP;
-  });
-  return found;
+  const asked = preserveQuestion(tree, reading);
+  if (asked === null) return [];
+  const { word, place, ask, expected } = asked;
+  return told('ask-preserve', 'warning', settings, { text: `This post ${ask}`, actual: word, expected, place });
 }
 
 /** A finding about the text itself, in no kitchen. */

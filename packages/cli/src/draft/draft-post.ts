@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
-import { parsePost, preservingWord } from '@retare/check';
+import { parsePost, preserveQuestion } from '@retare/check';
 import { Exact, isRefusal, type Reauthored, type Refusal, reauthor, type Setting } from '@retare/core';
 import type { LoadedSettings } from '@retare/larder';
 import { type Draft, draftsOf, matterOf, type RecipeReading, readPost } from 'remark-retare';
@@ -31,7 +31,7 @@ export interface DraftedPost {
 }
 
 /** Why a post is not drafted: as re-authoring refuses it, or because it may be a preserve and does not say. */
-export type DraftRefusal = Refusal | { kind: 'ask-preserve'; word: string };
+export type DraftRefusal = Refusal | { kind: 'ask-preserve'; ask: string };
 
 /** What to draft. */
 export interface DraftRequest {
@@ -61,7 +61,7 @@ export function draftPost(file: string, site: LoadedSettings, request: DraftRequ
   };
   for (const kitchen of request.kitchens) {
     if (asked !== null) {
-      post.refused.push({ kitchen, refusal: { kind: 'ask-preserve', word: asked } });
+      post.refused.push({ kitchen, refusal: { kind: 'ask-preserve', ask: asked } });
       continue;
     }
     const options = request.anchor === undefined ? {} : { anchor: request.anchor };
@@ -78,7 +78,7 @@ export function draftPost(file: string, site: LoadedSettings, request: DraftRequ
   return post;
 }
 
-/** The recipe, and the word that tells of preserving where the post does not say whether it is one. */
+/** The recipe, and what the post is asked where it may be a preserve and does not say. */
 function readingOf(
   source: string,
   path: string,
@@ -87,5 +87,5 @@ function readingOf(
   const file = new VFile({ value: source, path });
   const tree = parsePost(file);
   const reading = readPost(tree, file, matterOf(tree, file), larder, settings);
-  return { reading, asked: reading === null ? null : (preservingWord(tree, reading)?.word ?? null) };
+  return { reading, asked: reading === null ? null : (preserveQuestion(tree, reading)?.ask ?? null) };
 }

@@ -37,7 +37,7 @@ export function refusalWords(refusal: DraftRefusal, path: string, kitchen: Kitch
     case 'preserve':
       return `${path} is a preserve: its sugar, acid and salt are what keeps it safe, so no version is drafted. Use a recipe tested in that kitchen, and follow your own food-safety authority.`;
     case 'ask-preserve':
-      return `${path} talks of \`${refusal.word}\` and does not say whether it is a preserve, whose amounts must never be changed. Write \`preserve: true\` or \`preserve: false\` under \`retare\` in its front matter, and follow your own food-safety authority.`;
+      return `${path} ${refusal.ask}, and follow your own food-safety authority.`;
     case 'native-kitchen':
       return `${path} is written for the ${kitchen.adjective} kitchen already, so there is nothing to draft.`;
     case 'no-ingredients':

@@ -6,6 +6,7 @@ import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy } from '../kitchen/measure.js';
+import { marksOn } from '../kitchen/wrapper.js';
 import { type Need, stateMeasure, tablesFor } from '../version/land.js';
 import { stateRange } from '../version/land-range.js';
 import type { Demand, Offer } from './demand.js';
@@ -80,7 +81,7 @@ function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const unit = reading.amounts[0]?.unit ?? 'g';
   const plain = reading.pack === null && !isCounted(demand);
   const dimension = plain ? (dimensionOf(unit) === 'mass' ? 'mass' : 'volume') : food?.pours ? 'volume' : 'mass';
-  const marked = food !== null && (soldIn(food, native.id)?.packs.some(({ marks }) => marks !== null) ?? false);
+  const marked = marksOn(food, native) !== null;
   const weighed = dimension === 'mass' ? atLeastOneStep(need, food, kitchen) : need;
   return { weighed, dimension, food, byWrapper: kitchen.scale !== null && marked };
 }

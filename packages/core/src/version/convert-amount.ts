@@ -10,6 +10,7 @@ import { wholeEggsFor } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
 import { measuresBy, nearestOf } from '../kitchen/measure.js';
+import { marksOn } from '../kitchen/wrapper.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
 import { type WeighedAmount, weighingOf, weighReading, wholeEgg } from './weigh-line.js';
@@ -183,7 +184,7 @@ function packsStated(counted: Term, pack: { size: Exact; unit: Term['unit']; wor
 function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, conversion: Conversion): Stated {
   const { native, kitchen } = conversion;
   if (weighed.low.grams === null && weighed.low.millilitres === null) return unweighed(stated);
-  const byWrapper = food !== null && (soldIn(food, native.id)?.packs.some(({ marks }) => marks !== null) ?? false);
+  const byWrapper = marksOn(food, native) !== null;
   const dimension = measuredAs(stated, weighed, food);
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper };
   const landed = land(need, kitchen);

@@ -6,6 +6,7 @@ import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy, nearestOf } from '../kitchen/measure.js';
+import { marksOn } from '../kitchen/wrapper.js';
 import { land, type Need, stateMeasure } from './land.js';
 import type { Problem } from './problem.js';
 import { equalPacks } from './whole-packs.js';
@@ -65,8 +66,8 @@ function judgeVolume(terms: readonly Term[], end: 'low' | 'high', judged: Judged
 
 /** Cut by the marks on the wrapper, whatever unit the marks are in. */
 function isOnWrapper(grams: Exact, { food, kitchen, tolerance }: Judged): boolean {
-  const marks = food === null ? null : soldIn(food, kitchen.id)?.packs.find((pack) => pack.marks !== null)?.marks;
-  return marks != null && isMultiple(grams, marks.grams, tolerance);
+  const marks = marksOn(food, kitchen);
+  return marks !== null && isMultiple(grams, marks.grams, tolerance);
 }
 
 function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged): Problem | null {

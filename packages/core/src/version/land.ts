@@ -7,6 +7,7 @@ import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, soldIn } from '../kitchen/buy.js';
 import type { Kitchen, Way } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy, nearestOfEach, sized } from '../kitchen/measure.js';
+import { wrapperCuts } from '../kitchen/wrapper.js';
 
 /** What has to be measured out. */
 export interface Need {
@@ -85,10 +86,9 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   if (smallVolume && !ways.includes('spoon') && isBelowScale(weighed, kitchen)) ways.push('spoon');
   const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresBy(kitchen, way) }));
   if (food === null) return tables;
-  const wrapper = wrapperTable(food, kitchen);
+  const cuts = wrapperCuts(food, kitchen);
   return [
-    ...wrapper,
-    ...(wrapper.length > 0 ? withoutMarked(tables) : tables),
+    ...(cuts.length > 0 ? [{ base: 'g' as const, measures: cuts }, ...withoutMarked(tables)] : tables),
     ...counterTable(need, food, kitchen),
     ...packTable(need, food, kitchen),
   ];
@@ -106,42 +106,6 @@ function isBelowScale({ grams }: Weighed, kitchen: Kitchen): boolean {
 
 function mostSpooned(kitchen: Kitchen): Exact {
   return (kitchen.units.tbsp ?? new Exact(15)).times('3.5');
-}
-
-/** Nobody cuts more packs of butter for a dish. */
-const mostMarkedPacks = 4;
-/** Up to here a mark is halved by eye. */
-const mostHalved = 3;
-
-/** Cuts by the marks on the wrapper, where there is no scale. */
-function wrapperTable(food: Food, kitchen: Kitchen): Table[] {
-  const marked = soldIn(food, kitchen.id)?.packs.filter(({ marks }) => marks !== null) ?? [];
-  const [pack, largest] = [marked[0], marked.at(-1)];
-  if (pack?.marks == null || largest === undefined || kitchen.scale !== null) return [];
-  const { marks } = pack;
-  const cuts = largest.grams.times(mostMarkedPacks).dividedBy(marks.grams).floor().toNumber();
-  const halves = Array.from({ length: mostHalved }, (_, at) => new Exact(at).plus('0.5'));
-  const wholes = Array.from({ length: cuts }, (_, at) => new Exact(at + 1));
-  const measures = [...halves, ...wholes].map((count): Measure => {
-    const terms = wrapperTerms(marks.size.times(count), marks.unit, kitchen);
-    const awkwardness = count.isInteger() ? 0 : 1;
-    return { way: 'wrapper', terms, base: 'g', ...sized(marks.grams.times(count)), awkwardness };
-  });
-  return [{ base: 'g', measures: measures.sort((one, other) => one.near - other.near) }];
-}
-
-/** Eight tablespoons of butter are written as half a cup, and eighteen as a cup and two. */
-function wrapperTerms(value: Exact, unit: Term['unit'], kitchen: Kitchen): Term[] {
-  if (unit !== 'tbsp' || kitchen.cups === null) return [{ low: value, high: null, unit }];
-  const cups = value.dividedBy(16);
-  const written = cups.times(4).isInteger() || cups.times(3).isInteger();
-  if (written && cups.greaterThanOrEqualTo('0.5')) return [{ low: cups, high: null, unit: 'cup' }];
-  if (cups.lessThan(1)) return [{ low: value, high: null, unit }];
-  const quarters = cups.times(4).floor();
-  return [
-    { low: quarters.dividedBy(4), high: null, unit: 'cup' },
-    { low: value.minus(quarters.times(4)), high: null, unit: 'tbsp' },
-  ];
 }
 
 /** Where a wrapper says what a cup or a tablespoon of a food is, no cup or tablespoon says otherwise. */

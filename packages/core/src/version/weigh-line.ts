@@ -8,6 +8,7 @@ import { fromGrams, nothing, type StatedWeights, type Weighed, weigh } from '../
 import { soldIn } from '../kitchen/buy.js';
 import { eggSizeNamed, sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { gramsByWrapper } from '../kitchen/wrapper.js';
 import { samePack } from './whole-packs.js';
 
 /** The food whose pieces weigh what the kitchen's egg sizes say. */
@@ -79,7 +80,7 @@ function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stat
     const grams = eggGrams(stated, weighing);
     return grams === null ? { grams: null, millilitres: null } : fromGrams(value.times(grams), food, scales(weighing));
   }
-  const marked = food === null ? null : byWrapper(value, unit, food, kitchen);
+  const marked = food === null ? null : gramsByWrapper(value, unit, food, kitchen);
   if (marked !== null) return fromGrams(marked, food, scales(weighing));
   const pieceSize = `${weighing.sizeWord} ${weighing.prep}`;
   return weigh(value, unit, food, {
@@ -92,15 +93,6 @@ function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stat
 function eggGrams({ eggSize }: Stated, { kitchen, sizeWord, ownWeights: { eggs } }: Weighing): Exact | null {
   if (eggs !== null && eggSize === null && sameEggs(eggs.kitchen, kitchen)) return eggs.grams;
   return eggSizeNamed(kitchen, eggSize ?? sizeWord)?.edibleGrams ?? null;
-}
-
-/** Tablespoons of a block that is marked in tablespoons are cut, not spooned; a cup is sixteen of them. */
-function byWrapper(value: Exact, unit: string, food: Food, kitchen: Kitchen): Exact | null {
-  const marks = soldIn(food, kitchen.id)?.packs.find((pack) => pack.marks !== null)?.marks;
-  if (marks == null || kitchen.scale !== null) return null;
-  const each = marks.grams.dividedBy(marks.size);
-  if (unit === marks.unit) return value.times(each);
-  return unit === 'cup' && marks.unit === 'tbsp' ? value.times(16).times(each) : null;
 }
 
 function scales({ kitchen, prep, ownWeights }: Weighing): Parameters<typeof weigh>[3] {
