@@ -37,7 +37,12 @@ describeCorpus('re-authoring real recipes', () => {
     expect(percentile(reauthored.drifts, 0.95)).toBeLessThanOrEqual(0.08);
   });
 
-  // A carton of milk is opened for the same need however it is worked out: what is kept and used differs little.
+  // Cartons of milk and blocks of butter are opened for the same need by whatever way it is worked out.
+  test('leaves at most half as much of packs that are used whole as converting line by line, and no more of the rest', () => {
+    expect(reauthored.wholeLeftoverGrams).toBeLessThanOrEqual(lineByLine.wholeLeftoverGrams / 2);
+    expect(reauthored.freshLeftoverGrams).toBeLessThanOrEqual(lineByLine.freshLeftoverGrams * 1.02);
+  });
+
   test('wastes at most half of what converting line by line does, and leaves no more in all', () => {
     expect(reauthored.wastedGrams).toBeLessThanOrEqual(lineByLine.wastedGrams / 2);
     const left = ({ wastedGrams, keptGrams }: typeof reauthored): number => wastedGrams + keptGrams;

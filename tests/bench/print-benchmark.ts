@@ -17,6 +17,10 @@ const rows: readonly Row[] = [
     name: 'guarded ratios within limits',
     value: (t) => `${percent(t.ratios - t.brokenRatios, t.ratios)} (${t.brokenRatios} broken)`,
   },
+  {
+    name: 'left over in all but the cupboard, grams a version',
+    value: (t) => ((t.wholeLeftoverGrams + t.freshLeftoverGrams) / t.versions).toFixed(1),
+  },
   { name: 'wasted of the packs bought, grams a version', value: (t) => (t.wastedGrams / t.versions).toFixed(1) },
   { name: 'kept in the fridge of them, grams a version', value: (t) => (t.keptGrams / t.versions).toFixed(1) },
 ];

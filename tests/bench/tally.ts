@@ -23,6 +23,10 @@ export interface Tally {
   drifts: number[];
   ratios: number;
   brokenRatios: number;
+  /** Left of food that stands in the fridge, bought in packs or weighed off. */
+  freshLeftoverGrams: number;
+  /** Left of opened packs of food that a cook uses whole. */
+  wholeLeftoverGrams: number;
   /** Left of packs that a cook uses whole, and of others what spoils or is too little to keep. */
   wastedGrams: number;
   /** Left of packs in the fridge that are kept and used: half a carton of milk. */
@@ -41,6 +45,8 @@ export function emptyTally(): Tally {
     drifts: [],
     ratios: 0,
     brokenRatios: 0,
+    freshLeftoverGrams: 0,
+    wholeLeftoverGrams: 0,
     wastedGrams: 0,
     keptGrams: 0,
   };
@@ -103,17 +109,21 @@ function driftOf(line: VersionLine, native: VersionLine | undefined, batch: Exac
 
 /**
  * What a cook would have over of the packs for a line. Packs are bought whether or not the amount is one that the shop would recognise;
- * what keeps in a cupboard is no remainder, and of what is weighed off or sold by the piece no pack is left.
+ * what keeps in a cupboard is no remainder. Of what is weighed off no pack is left to waste.
  */
 function addLeftover(tally: Tally, { food, chosen, stated }: VersionLine, kitchen: Kitchen): void {
   const sold = food === null ? null : soldIn(food, kitchen.id);
-  if (food === null || sold === null || !sold.sold || sold.tap || sold.loose) return;
+  if (food === null || sold === null || !sold.sold || sold.tap) return;
   if (chosen.grams === null || chosen.grams.isZero()) return;
   if (sold.singly && stated?.statements[0]?.[0]?.unit === 'count') return;
   const left = buy(chosen.grams, sold, counterStepGrams(kitchen))?.leftoverGrams.toNumber() ?? 0;
+  const isFresh = food.keeps.where === 'fridge' && food.keeps.days !== null;
+  if (isUseWhole(sold)) tally.wholeLeftoverGrams += left;
+  else if (isFresh) tally.freshLeftoverGrams += left;
+  if (sold.loose) return;
   const remainder = remainderOf(food.keeps, chosen.grams.toNumber() + left, left);
   if (isUseWhole(sold) || remainder === 'spoils' || remainder === 'too-little') tally.wastedGrams += left;
-  else if (food.keeps.where === 'fridge' && food.keeps.days !== null) tally.keptGrams += left;
+  else if (isFresh) tally.keptGrams += left;
 }
 
 /** A percentile of values, 0 to 1; the median at 0.5. */
