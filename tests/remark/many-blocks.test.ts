@@ -27,8 +27,3 @@ describe('a post of many blocks', () => {
     expect(file.messages.some(({ reason }) => reason.includes('flibberflour'))).toBe(true);
   });
 });
-
-test('an empty block at the end of a post, left open, is not taken for a closed one', () => {
-  // Nothing to nest, nothing to lose: it is read, and the post with it.
-  expect(recipeInPost(`${block(0)}\n:::method\n`).parts).toHaveLength(1);
-});

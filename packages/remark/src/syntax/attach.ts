@@ -15,7 +15,7 @@ const names = `(?:${annotationNames.join('|')})`;
 /** Only what would be read as an annotation of ours is escaped: `Serves:four` and `:::note` are printed as they are. */
 const unsafe = [
   { character: ':', before: '[^:]', after: `${names}[\\[{]`, inConstruct: 'phrasing' as const },
-  { atBreak: true, before: ':+', character: ':', after: names },
+  { atBreak: true, before: ':+', character: ':', after: `${names}(?![\\w-])` },
 ];
 
 /** Gives a processor our directives syntax, once. Beside a pipeline that has the whole of it already, ours adds nothing. */
