@@ -17,7 +17,7 @@ export interface Candidates {
 }
 
 const awkwardness = 0.0005;
-const otherEgg = 0.005;
+const otherEgg = 0.008;
 const seldomEgg = 0.02;
 /** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
 const least = 0.75 / Math.exp(0.36);

@@ -66,8 +66,9 @@ describe('the sponge', () => {
     expect(result.version.batchFactor.toFixed(3)).toBe(((5 * 56.69904625) / (4 * 68)).toFixed(3));
   });
 
-  test('takes five Australian eggs of the lighter carton, 5 × 44 g, and lets the author’s weight of British ones go', () => {
-    expect(linesOf(worked(sponge, 'au'))[2]).toBe('5 eggs (600 g carton)');
+  test('takes Australian eggs of the usual carton, four for the weight that the author says and five for the class', () => {
+    expect(linesOf(worked(sponge, 'au'))[2]).toBe('4 eggs');
+    expect(linesOf(worked(spongeByClass, 'au'))[2]).toBe('5 eggs');
   });
 
   test('leaves the cream outside the ratios to flour', () => {

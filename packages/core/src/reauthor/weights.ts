@@ -52,7 +52,7 @@ export const defaultWeights: Weights = {
   leftoverFrozen: 0.003,
   packNotUsedUp: 0.005,
   awkward: 0.0005,
-  otherEgg: 0.005,
+  otherEgg: 0.008,
   seldomEgg: 0.02,
   pan: 0.3,
   otherPans: 0.01,
