@@ -32,13 +32,13 @@ describeCorpus('finding the food of every labelled line, judged by blind labels'
     expect(blind.length).toBeGreaterThan(500);
   });
 
-  test('is right for 97 %', () => {
-    expect(share(({ foods: right }, at) => right.includes(found[at] ?? null))).toBeGreaterThanOrEqual(0.97);
+  test('is right for 97.5 %', () => {
+    expect(share(({ foods: right }, at) => right.includes(found[at] ?? null))).toBeGreaterThanOrEqual(0.975);
   });
 
-  test('is wrong for 2.3 % at most, and finds some food for 95 %', () => {
+  test('is wrong for 2 % at most, and finds some food for 95 %', () => {
     expect(share(({ foods: right }, at) => found[at] !== null && !right.includes(found[at] ?? null))).toBeLessThan(
-      0.023,
+      0.02,
     );
     expect(found.filter((food) => food !== null).length / blind.length).toBeGreaterThanOrEqual(0.95);
   });
