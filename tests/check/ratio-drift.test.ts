@@ -54,7 +54,16 @@ describe('ratio-drift', () => {
       expect.stringMatching(/^This Australian version leaves out baking powder, .* ratio to flour/),
     );
     expect(names).toContainEqual(expect.stringMatching(/^Eggs in this Australian version are 19 % below/));
-    expect(drifts([...plain, '2½ tsp baking powder'], { native, kitchen: 'au' })).toHaveLength(4);
+    expect(drifts([...plain, '2½ tsp baking powder'], { native, kitchen: 'au' })).toHaveLength(3);
+  });
+
+  test('counts the salt in self-rising flour of the US beside what the recipe has', () => {
+    const native = ['250 g self-raising flour', '1 tsp fine salt', '150 g unsalted butter'];
+    const us = (salt: string) =>
+      drifts(['2 cups self-rising flour', salt, '5 oz unsalted butter'], { native, kitchen: 'us' });
+    const [message] = us('1 tsp table salt').map(({ reason }) => reason);
+    expect(message).toMatch(/^.*[Ss]alt in this US version is \d+ % above the native ratio/);
+    expect(us('½ tsp table salt').filter(({ reason }) => /salt/i.test(reason))).toEqual([]);
   });
 
   test('tells of a food that is left out', () => {

@@ -76,7 +76,8 @@ export const sponge: Dish = {
   title: 'A four-egg sponge on 225 g of each, from a UK kitchen to a US and an Australian one',
   words:
     'Eggs cannot be divided, and those of the three countries weigh differently. This author put the four on the scale, as bakers of a sponge ' +
-    'do, and their weight counts instead of the class. The self-raising flour counts as flour and what it holds. The cream is whipped and fills ' +
+    'do, and their weight counts instead of the class. The self-raising flour counts as flour and the baking powder that it holds; what US shops sell holds salt as well, so plain ' +
+    'flour and baking powder take its place there. The cream is whipped and fills ' +
     'the cake, so it stands outside the ratios to flour. The tins speak for the batch too: their base carries it.',
   to: ['us', 'au'],
   post: {
