@@ -26,6 +26,21 @@ describe('a batch', () => {
     expect(result.anchor).toBe('butter beans');
   });
 
+  test('of a named anchor stays near the size of the dish, though a far one would use other packs up', () => {
+    const tins = ['3 (15-oz) cans cannellini beans, drained', '1 (28-oz) can crushed tomatoes'];
+    const dry = [
+      '2 tbsp olive oil',
+      '1 large onion, chopped',
+      '3 cloves garlic',
+      '1 tsp kosher salt',
+      '½ cup grated Parmesan',
+    ];
+    const fresh = ['1 quart chicken broth', '1 lb Italian sausage', '1 cup half-and-half', '1 bunch kale'];
+    // Five tins would use three tins of tomatoes up, and three halves of everything else.
+    const result = worked({ kitchen: 'us', lines: [...tins, ...dry, ...fresh] }, 'uk', 'cannellini beans');
+    expect(linesOf(result)[0]).toBe('3 × 400 g tins cannellini beans, drained');
+  });
+
   test('is refused an anchor that no line names', () => {
     const result = reauthor(recipeOf({ kitchen: 'us', lines: ['2 cups flour'] }), 'uk', setting, { anchor: 'leeks' });
     expect(result).toEqual({ kind: 'unknown-anchor', anchor: 'leeks' });

@@ -61,13 +61,15 @@ function pans({ pans: all }: Reauthored): string {
   return table(['pan', 'version', 'depth', ''], rows);
 }
 
-function runnerUp({ runnerUp: second, cost }: Reauthored): string {
+function runnerUp({ runnerUp: second, cost, anchor }: Reauthored): string {
   if (second === null) return '';
   const factor = second.batchFactor.toFixed(3);
   const set = second.anchor === null ? 'the native size' : `whole ${second.anchor}`;
   const [theirs, ours] = [second.cost.toFixed(4), cost.toFixed(4)];
+  // Of one anchor a cheaper batch loses only where it is another dish.
+  const why = second.anchor === anchor ? 'it is further from the size of the dish' : 'the anchor was named';
   return second.cost < cost
-    ? `Runner-up: batch factor ${factor} (${set}) costs ${theirs} against ${ours} here, and lost only because the anchor was named.`
+    ? `Runner-up: batch factor ${factor} (${set}) costs ${theirs} against ${ours} here, and lost only because ${why}.`
     : `Runner-up: batch factor ${factor} (${set}). It lost because it costs ${theirs} against ${ours} here.`;
 }
 

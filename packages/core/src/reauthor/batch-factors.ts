@@ -19,6 +19,11 @@ export function anchorFactors(anchor: Demand): BatchFactor[] {
   return distinct(factorsOf(anchor, anchorSpan));
 }
 
+/** Whether a factor is one that the batch may also take by itself, from ¾ to 1⅓. */
+export function isNear({ factor }: BatchFactor): boolean {
+  return isWithin(factor, packSpan);
+}
+
 /** With no use-whole food: the factors that put a line on a measure, at most 15 % from 1, for where 1 breaks a limit. */
 export function measuredFactors(demands: readonly Demand[]): BatchFactor[] {
   return distinct(demands.filter(({ weight }) => weight > 0).flatMap((demand) => factorsOf(demand, measureSpan)));
@@ -27,10 +32,14 @@ export function measuredFactors(demands: readonly Demand[]): BatchFactor[] {
 /** Factors nearer than this are the same: three eggs of four are three quarters, whatever the last digit. */
 const sameFactor = 1e-9;
 
-function factorsOf(anchor: Demand, { least, most }: BatchSpan): BatchFactor[] {
+function factorsOf(anchor: Demand, span: BatchSpan): BatchFactor[] {
   return anchor.choices
     .map(({ size }) => ({ factor: size / anchor.quantity, anchor }))
-    .filter(({ factor }) => factor >= least - sameFactor && factor <= most + sameFactor);
+    .filter(({ factor }) => isWithin(factor, span));
+}
+
+function isWithin(factor: number, { least, most }: BatchSpan): boolean {
+  return factor >= least - sameFactor && factor <= most + sameFactor;
 }
 
 /** Each factor once, nearest to 1 first; of a factor that several foods set, the first line is the anchor. */

@@ -1,4 +1,4 @@
-import { anchorFactors, type BatchFactor, measuredFactors, wholeFactors } from './batch-factors.js';
+import { anchorFactors, type BatchFactor, isNear, measuredFactors, wholeFactors } from './batch-factors.js';
 import type { Demand } from './demand.js';
 import { bestPan, type PanChosen, type PanDemand } from './pans-of.js';
 import type { PartPlan } from './part-plan.js';
@@ -36,7 +36,17 @@ export function solve(problem: Problem): Solved {
   const { plans, anchor, fixedBatch } = problem;
   const demands = plans.flatMap((plan) => plan.demands);
   if (fixedBatch) return overFactors([{ factor: 1, anchor: null }], problem);
-  if (anchor !== null) return overFactors(anchorFactors(anchor), problem);
+  if (anchor !== null) {
+    const factors = anchorFactors(anchor);
+    // Three tins for three are the dish; five are another day's cooking, whatever else they would use up.
+    const near = overFactors(factors.filter(isNear), problem);
+    if (near.best !== null && near.runnerUp !== null) return near;
+    const far = overFactors(
+      factors.filter((factor) => !isNear(factor)),
+      problem,
+    );
+    return near.best === null ? far : { best: near.best, runnerUp: far.best };
+  }
   const first = overFactors(wholeFactors(demands), problem);
   const anyWhole = demands.some(({ wholes, weight }) => wholes.length > 0 && weight > 0);
   // With no use-whole food the batch leaves 1 only where 1 breaks a limit.
