@@ -5,6 +5,7 @@ import {
   type Kitchen,
   type Line,
   type Recipe,
+  readingIn,
   readLine,
   type Setting,
   type Stated,
@@ -36,7 +37,7 @@ export function lineByLine(recipe: Recipe, kitchen: Kitchen, setting: Setting): 
 function written(line: Line, stated: Stated, kitchen: Kitchen): Line {
   const name = line.name?.text ?? '';
   const text = `${writeStated(stated, kitchen)} ${name}, ${line.reading.prep}`.replace(/, $/, '');
-  return { ...line, text, reading: readLine(text, { kitchen: kitchen.units }) };
+  return { ...line, text, reading: readLine(text, readingIn(kitchen)) };
 }
 
 function convert(

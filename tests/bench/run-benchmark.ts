@@ -7,6 +7,7 @@ import {
   type Reauthored,
   type Recipe,
   ratiosOfVersion,
+  readingIn,
   readLine,
   reauthor,
   type Setting,
@@ -102,9 +103,7 @@ function ratiosAsRead(recipe: Recipe, version: Version, setting: Setting): Ratio
       kitchen: version.kitchen.id,
       lines: lines.map(({ line, food, edits, stated }) => {
         const text = applyEdits(line.text, edits);
-        return stated === null
-          ? line
-          : { ...line, food, text, reading: readLine(text, { kitchen: version.kitchen.units }) };
+        return stated === null ? line : { ...line, food, text, reading: readLine(text, readingIn(version.kitchen)) };
       }),
     };
     return ratiosOfVersion(part, read, { recipe, setting }).map((ratio) => ({

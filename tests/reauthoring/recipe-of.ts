@@ -7,6 +7,7 @@ import {
   type Mention,
   type Method,
   type Recipe,
+  readingIn,
   readLength,
   readLine,
   readOven,
@@ -38,8 +39,7 @@ export interface Post extends Block {
 
 /** An ingredient line, read and found in the larder as a reader of posts does it. */
 export function lineOf(text: string, kitchenId: string, key = text, { foods, kitchens }: Setting = setting): Line {
-  const units = (kitchens.get(kitchenId) ?? kitchen(kitchenId)).units;
-  const reading = readLine(text, { kitchen: units });
+  const reading = readLine(text, readingIn(kitchens.get(kitchenId) ?? kitchen(kitchenId)));
   const named = findFoodOfLine(reading, foods, kitchenId);
   return { key, text, reading, food: named?.food ?? null, name: named?.name ?? null };
 }

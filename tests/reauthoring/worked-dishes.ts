@@ -8,6 +8,7 @@ import {
   type Mention,
   type Reauthored,
   type Recipe,
+  readingIn,
   readLine,
   readPan,
   reauthor,
@@ -107,7 +108,7 @@ export const spongeByClass: Dish = {
 function recipeOf({ kitchen: id, lines, prose, pan }: Dish['post']): Recipe {
   const block = { kitchen: id, id: null, cooked: null, from: null };
   const read = lines.map((text, at): Line => {
-    const reading = readLine(text, { kitchen: kitchen(id).units });
+    const reading = readLine(text, readingIn(kitchen(id)));
     const named = findFoodOfLine(reading, foods, id);
     return { key: `l${at}`, text, reading, food: named?.food ?? null, name: named?.name ?? null };
   });

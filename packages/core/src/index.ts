@@ -1,5 +1,5 @@
 export { readLength } from './amount/read-length.js';
-export { readLine } from './amount/read-line.js';
+export { type ReadingIn, readingIn, readLine } from './amount/read-line.js';
 export { type FoundMention, readMentions } from './amount/read-mentions.js';
 export { readOven } from './amount/read-oven.js';
 export { readPan } from './amount/read-pan.js';

@@ -1,4 +1,4 @@
-import { type Reauthored, type VersionLine, writeStated } from '@retare/core';
+import { type Kitchen, type Reauthored, type Stated, type VersionLine, writeStated } from '@retare/core';
 import { buyWords, exactWords, leftoverWords, nativeWords } from './line-words.js';
 import { changeWords, obstacleWords } from './obstacle-words.js';
 import { signedPercent } from './percent-words.js';
@@ -31,11 +31,18 @@ function row(line: VersionLine, { kitchen, batchFactor }: Reauthored['version'])
     line.line.reading.food?.text ?? line.line.text,
     nativeWords(line) ?? '',
     exactWords(line, batchFactor, kitchen) ?? '',
-    [stated === null ? '' : writeStated(stated, kitchen), ...problems.map((rule) => `(${rule})`)].join(' ').trim(),
+    [stated === null ? '' : withSize(stated, kitchen), ...problems.map((rule) => `(${rule})`)].join(' ').trim(),
     drift === null ? '' : signedPercent(drift.toNumber()),
     bought === null ? '' : buyWords(bought, kitchen),
     leftoverWords(line, kitchen),
   ];
+}
+
+/** An amount with its size of eggs, which stands behind the food where it is no plain word: `2 (800 g carton)`. */
+function withSize(stated: Stated, kitchen: Kitchen): string {
+  const written = writeStated(stated, kitchen);
+  const { eggSize } = stated;
+  return eggSize === null || written.includes(eggSize) ? written : `${written} (${eggSize})`;
 }
 
 function ratios({ ratios: all }: Reauthored): string {

@@ -160,7 +160,7 @@ function isAccepted(
   const closes = tokens.at(same.next).kind === 'mark' && tokens.word(same.next) !== '/';
   if (quantity.article) return same.named && closes && slot === 'bracket';
   if (ends && behind.lower !== '/') return true;
-  return (same.named || sizeWords.has(behind.lower)) && closes
+  return (same.named || sizeWords.has(behind.lower) || behind.lower === 'extra') && closes
     ? true
     : behind.lower === 'per' || eachWords.has(behind.lower);
 }

@@ -262,5 +262,5 @@ export const restating: readonly (readonly string[])[] = [
 /** Parts of a food that may be named where its quantity is stated again. */
 export const partsOfFood = list(`
   kernel kernels floret florets piece pieces meat flesh juice leaf leaves clove cloves slice slices bulb bulbs stalk stalks head heads total
-  weight worth packed to of a the each-way chopped diced sliced minced grated shredded cubed mashed cooked raw dry peeled drained small medium large ripe whole size sized fresh
+  weight worth packed to of a the each-way chopped diced sliced minced grated shredded cubed mashed cooked raw dry peeled drained small medium large extra jumbo ripe whole size sized fresh
 `);

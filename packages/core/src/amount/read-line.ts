@@ -1,8 +1,11 @@
+import type { Kitchen } from '../kitchen/kitchen.js';
+import { readEggSize } from './egg-size.js';
 import { LineReader } from './line-reader.js';
 import { malformedNumber } from './malformed-number.js';
 import { withoutOtherChoice } from './other-choice.js';
 import type { LineReading } from './reading.js';
 import type { KitchenUnits } from './size.js';
+import type { Tokens } from './token.js';
 import { tokenize } from './tokenize.js';
 
 /**
@@ -12,11 +15,31 @@ import { tokenize } from './tokenize.js';
  *
  * @param text The line without its list marker; a task box before it and Markdown in it are passed over.
  * @param options `kitchen` holds millilitres in the kitchen's own volume units, by which a two-part amount is added up
- *   (`1 cup plus 2 tbsp`). US sizes where none are given.
+ *   (`1 cup plus 2 tbsp`). US sizes where none are given. `eggSizes` names the kitchen's classes of eggs: see `readingIn`.
  */
-export function readLine(text: string, { kitchen = {} }: { kitchen?: KitchenUnits } = {}): LineReading {
-  const reading = withoutOtherChoice(new LineReader(tokenize(text, { markdown: true }), kitchen).read());
+export function readLine(text: string, { kitchen = {}, eggSizes = [] }: ReadingIn = {}): LineReading {
+  const reading = withoutOtherChoice(readWords(tokenize(text, { markdown: true }), { kitchen, eggSizes }));
   const doubt = reading.doubt ?? malformedNumber(text);
   if (doubt === null || doubt === reading.doubt) return reading;
   return { ...reading, kind: 'no-amount', amounts: [], pack: null, amountSpans: [], doubt };
+}
+
+/** What a line's reading rests on beside its words. */
+export interface ReadingIn {
+  kitchen?: KitchenUnits;
+  eggSizes?: readonly string[];
+}
+
+/** How lines of a kitchen are read: with its units and its sizes of eggs. */
+export function readingIn({ units, eggs }: Pick<Kitchen, 'units' | 'eggs'>): Required<ReadingIn> {
+  return { kitchen: units, eggSizes: eggs.sizes.flatMap(({ name, also }) => [name, ...also]) };
+}
+
+/** A size class of eggs is read by itself: to the rest of the line it would be another amount. */
+function readWords(tokens: Tokens, { kitchen, eggSizes }: Required<ReadingIn>): LineReading {
+  const size = readEggSize(tokens, eggSizes);
+  if (size === null) return new LineReader(tokens, kitchen).read();
+  const reading = new LineReader(tokens.without(size.first, size.next), kitchen).read();
+  const isCounted = reading.amounts[0]?.unit === 'count';
+  return isCounted ? { ...reading, size: { text: size.text, span: size.span } } : reading;
 }

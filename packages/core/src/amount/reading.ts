@@ -59,7 +59,7 @@ export interface LineReading {
   amountSpans: Span[];
   /** The food's plain name as written. */
   food: { text: string; span: Span } | null;
-  /** `small`, `medium`, `large`, `extra large`, `jumbo` before or behind the food. */
+  /** `small`, `medium`, `large`, `extra large`, `jumbo` before or behind the food; of eggs any class that shops sell: `700 g carton`. */
   size: { text: string; span: Span } | null;
   /** All that is left, joined by `; `. */
   prep: string;

@@ -41,6 +41,11 @@ export class Tokens {
     return this.list.length;
   }
 
+  /** The same without the tokens from one index up to another, as if they had never been written. */
+  without(first: number, next: number): Tokens {
+    return new Tokens(this.text, [...this.list.slice(0, first), ...this.list.slice(next)]);
+  }
+
   /** The token at an index; an empty mark outside the list. */
   at(index: number): Token {
     return this.list[index] ?? nothing;

@@ -1,5 +1,6 @@
 import { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { isSizeWord } from './egg-size.js';
 import type { Stated, Term } from './stated.js';
 import type { UnitId } from './unit.js';
 
@@ -129,7 +130,7 @@ export function writeStated(stated: Stated, kitchen: Kitchen): string {
   const approx = stated.approx ? 'about ' : '';
   const main = stated.pack === null ? writeStatement(first) : writePacks(first, stated.pack, kitchen);
   // A carton's size (`800 g carton`) is no word that stands before `eggs`.
-  const size = stated.eggSize === null || /\d/.test(stated.eggSize) ? '' : ` ${stated.eggSize}`;
+  const size = stated.eggSize === null || !isSizeWord(stated.eggSize) ? '' : ` ${stated.eggSize}`;
   const again = others.length === 0 ? '' : ` (${others.map(writeStatement).join(', ')})`;
   return `${approx}${main}${size}${again}`;
 }

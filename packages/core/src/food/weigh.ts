@@ -17,8 +17,8 @@ export interface StatedWeights {
   perMillilitre: ReadonlyMap<string, Exact>;
   /** Grams of one piece, by `pieceKey`. */
   perPiece: ReadonlyMap<string, Exact>;
-  /** Edible grams of one egg of the shops where the recipe was written. */
-  eggs: { kitchen: Kitchen; grams: Exact } | null;
+  /** Edible grams of one egg of a size, as the shops sell it where the recipe was written. */
+  eggs: { kitchen: Kitchen; size: string; grams: Exact } | null;
 }
 
 /** A recipe that says nothing. */

@@ -23,12 +23,11 @@ export function sameEggs({ eggs: one }: Kitchen, { eggs: other }: Kitchen): bool
 }
 
 /** The size class that a line names, or the kitchen's usual one. */
-export function eggSizeNamed(kitchen: Kitchen, words: string): EggSize | null {
+export function eggSizeNamed({ eggs }: Kitchen, words: string): EggSize | null {
   const folded = words.toLowerCase();
-  const named = kitchen.eggs.sizes
-    .filter((size) => folded.includes(size.name.toLowerCase()))
-    .sort((a, b) => b.name.length - a.name.length)[0];
-  return named ?? kitchen.eggs.sizes.find((size) => size.name === kitchen.eggs.usual) ?? null;
+  const named = (name: string): EggSize | undefined =>
+    eggs.sizes.find((size) => [size.name, ...size.also].some((each) => each.toLowerCase() === name));
+  return named(folded) ?? named(eggs.usual.toLowerCase()) ?? null;
 }
 
 /**

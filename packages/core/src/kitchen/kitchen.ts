@@ -34,6 +34,8 @@ export interface Pan {
 /** A size class of hens' eggs. Edible weight is 0.88 of the typical weight in the shell. */
 export interface EggSize {
   name: string;
+  /** Other words for it in recipes there: `large` for eggs of a 600 g carton. */
+  also: readonly string[];
   /** Grams in the shell that are typical of the class: see `eggs.typical`. */
   typicalGrams: Exact;
   edibleGrams: Exact;

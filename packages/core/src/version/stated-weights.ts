@@ -2,7 +2,7 @@ import type { Quantity } from '../amount/reading.js';
 import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit, millilitresIn } from '../amount/size.js';
 import type { Exact } from '../exact.js';
 import { nothingStated, pieceKey, type StatedWeights, weigh } from '../food/weigh.js';
-import { ediblePart } from '../kitchen/egg.js';
+import { ediblePart, eggSizeNamed } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 import { wholeEgg } from './weigh-line.js';
@@ -10,7 +10,7 @@ import { wholeEgg } from './weigh-line.js';
 /**
  * What the author says that foods weigh: `1 cup (130 g) flour` sets flour for the whole recipe, `1 onion (150 g)` onions.
  *
- * Eggs are those of the author's shops: their weight holds in a kitchen that sells the same. It is what goes into the bowl, unless the
+ * Eggs are those of the author's shops: their weight holds for eggs of that size, in a kitchen that sells the same. It is what goes into the bowl, unless the
  * line says that it is taken in the shell.
  *
  * @param kitchen Where the lines were written.
@@ -29,7 +29,8 @@ export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): State
       byVolume(line, kitchen);
     if (!grams?.isPositive()) continue;
     const each = perEach(grams, reading.amounts);
-    if (each !== null && food.id === wholeEgg) eggs ??= { kitchen, grams: inBowl(each.grams, reading.text) };
+    if (each !== null && food.id === wholeEgg)
+      eggs ??= { kitchen, size: sizeNameOf(line, kitchen), grams: inBowl(each.grams, reading.text) };
     else if (each !== null) setFirst(perPiece, pieceKey(food.id, each.unit), each.grams);
     // A volume that gave the weight itself says nothing of it.
     if (each !== null) continue;
@@ -49,6 +50,10 @@ function byVolume({ food, reading: { amounts, prep } }: Line, { units }: Kitchen
   return first(others, ({ unit, low }) =>
     isVolumeUnit(unit) ? weigh(low, unit, food, { units, prep, stated: nothingStated }).grams : null,
   );
+}
+
+function sizeNameOf({ reading }: Line, kitchen: Kitchen): string {
+  return eggSizeNamed(kitchen, reading.size?.text ?? '')?.name ?? kitchen.eggs.usual;
 }
 
 /** What the author says with what the version's author says over it. */

@@ -91,8 +91,9 @@ function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stat
 
 /** One egg: as the author weighed it, or as the kitchen's class says. */
 function eggGrams({ eggSize }: Stated, { kitchen, sizeWord, ownWeights: { eggs } }: Weighing): Exact | null {
-  if (eggs !== null && eggSize === null && sameEggs(eggs.kitchen, kitchen)) return eggs.grams;
-  return eggSizeNamed(kitchen, eggSize ?? sizeWord)?.edibleGrams ?? null;
+  const size = eggSizeNamed(kitchen, eggSize ?? sizeWord);
+  if (eggs !== null && eggs.size === size?.name && sameEggs(eggs.kitchen, kitchen)) return eggs.grams;
+  return size?.edibleGrams ?? null;
 }
 
 function scales({ kitchen, prep, ownWeights }: Weighing): Parameters<typeof weigh>[3] {

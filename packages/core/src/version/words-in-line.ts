@@ -1,3 +1,4 @@
+import { isSizeWord } from '../amount/egg-size.js';
 import type { LineReading, Span } from '../amount/reading.js';
 import { isMassUnit } from '../amount/size.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
@@ -41,24 +42,29 @@ function eggSizeInWords({ text, reading, name }: Line, eggSize: string | null, {
   const named = eggSize ?? eggs.usual;
   const { size } = reading;
   const isBehind = size !== null && name !== null && size.span.start >= name.span.end;
-  if (size !== null && (!isCarton(named) || (isBehind && eggSize !== null))) return [{ ...size.span, text: named }];
+  if (size !== null && isSizeWord(named)) return [{ ...size.span, text: named }];
+  if (size !== null && isBehind && eggSize !== null)
+    return [{ ...size.span, text: standsAlone(text, size.span) ? named : `(${named})` }];
   const gone = size === null ? [] : [{ ...withBrackets(text, size.span), text: '' }];
   // The usual carton goes without saying.
-  if (eggSize === null || !isCarton(eggSize) || name === null) return gone;
+  if (eggSize === null || isSizeWord(eggSize) || name === null) return gone;
   return [...gone, { start: name.span.end, end: name.span.end, text: ` (${eggSize})` }];
+}
+
+/** Whether a size is in brackets or behind a comma already. */
+function standsAlone(text: string, { start }: Span): boolean {
+  const before = text.slice(0, start).trimEnd().at(-1);
+  return before === '(' || before === ',' || before === ';';
 }
 
 /** A word to be taken away with what joined it: `eggs (large)`, `eggs, large`, `large eggs`. */
 function withBrackets(text: string, { start, end }: Span): Span {
   if (text[start - 1] === '(' && text[end] === ')')
     return { start: start - (text[start - 2] === ' ' ? 2 : 1), end: end + 1 };
+  // `eggs (size 7, at room temperature)`
+  if (text[start - 1] === '(' && text.slice(end, end + 2) === ', ') return { start, end: end + 2 };
   if (text.slice(start - 2, start) === ', ' && /^(?:,|$)/.test(text.slice(end))) return { start: start - 2, end };
   return { start, end: text[end] === ' ' ? end + 1 : end };
-}
-
-/** A size that is sold by the carton's weight has no word that stands before `eggs`. */
-function isCarton(size: string | null): boolean {
-  return size !== null && /\d/.test(size);
 }
 
 /** A further statement of the same amount (`1¼ tsp (3.5 g)`) is as true in the other kitchen, but cups differ by a twentieth. */

@@ -21,6 +21,7 @@ export function buildEggs(
     byName.set(name, {
       name,
       typicalGrams,
+      also: size.also ?? [],
       edibleGrams: typicalGrams.times(ediblePart),
       seldom: size.seldom ?? false,
     });

@@ -46,10 +46,13 @@ const pan = z.strictObject({
 const eggs = z.strictObject({
   usual: text,
   typical: z.enum(['middle-of-band', 'class-minimum']),
-  // `none` takes away a size of the kitchen that is extended. A `seldom` size is not on every shelf.
+  // `none` takes away a size of the kitchen that is extended. A `seldom` size is not on every shelf; `also` holds other words for it.
   sizes: z.record(
     text,
-    z.union([none, z.strictObject({ typical: aboveZero, seldom: z.boolean().optional(), source })]),
+    z.union([
+      none,
+      z.strictObject({ typical: aboveZero, also: z.array(text).optional(), seldom: z.boolean().optional(), source }),
+    ]),
   ),
   source,
 });

@@ -5,6 +5,7 @@ import {
   listed,
   type Mention,
   type PanReport,
+  readingIn,
   readLine,
   readPan,
   type Version,
@@ -70,7 +71,7 @@ function annotation(node: TextDirective, own: VersionMention, context: MethodCon
 }
 
 function statesAmount(text: string, { kitchen }: Version): boolean {
-  const { amounts, doubt } = readLine(text, { kitchen: kitchen.units });
+  const { amounts, doubt } = readLine(text, readingIn(kitchen));
   return amounts.length > 0 || doubt !== null;
 }
 
@@ -115,7 +116,7 @@ function attributesOf(mention: Mention, context: MethodContext): Record<string, 
 
 /** What a line of the version calls its food, read as the check will read it. */
 function nameIn({ line, edits }: VersionLine, { kitchen }: Version): string | null {
-  return readLine(applyEdits(line.text, edits), { kitchen: kitchen.units }).food?.text ?? null;
+  return readLine(applyEdits(line.text, edits), readingIn(kitchen)).food?.text ?? null;
 }
 
 /** Finds the version's line that a share is of. */

@@ -1,4 +1,4 @@
-import { type Food, findFoodOfLine, type Kitchen, type Line, readLine, readMentions } from '@retare/core';
+import { type Food, findFoodOfLine, type Kitchen, type Line, readingIn, readLine, readMentions } from '@retare/core';
 import type { Larder } from '@retare/larder';
 import type { Root } from 'mdast';
 import { guessKitchen, type KitchenGuess } from './guess-kitchen.js';
@@ -39,7 +39,7 @@ export function readPlainPost(
   const guess = guessKitchen(first, degrees, kitchens);
   const own: Kitchen | undefined = larder.kitchens.get(guess.kitchen);
   const lines = found.map((line, index) => {
-    const reading = readLine(line.text, own === undefined ? {} : { kitchen: own.units });
+    const reading = readLine(line.text, own === undefined ? {} : readingIn(own));
     const named = findFoodOfLine(reading, larder.foods, guess.kitchen);
     return {
       ...line,

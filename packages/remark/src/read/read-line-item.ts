@@ -1,4 +1,13 @@
-import { findFood, findFoodOfLine, type Kitchen, type Line, type LineReading, readLine, type Span } from '@retare/core';
+import {
+  findFood,
+  findFoodOfLine,
+  type Kitchen,
+  type Line,
+  type LineReading,
+  readingIn,
+  readLine,
+  type Span,
+} from '@retare/core';
 import type { ListItem, Paragraph } from 'mdast';
 import { readAttributes } from './attributes.js';
 import type { Fault } from './fault.js';
@@ -25,7 +34,7 @@ export function readLineItem(
   const words = wordsOf(paragraph.children);
   if (words.text.trim() === '') return null;
   const override = words.directives.find(({ node }) => node.name === 'amount');
-  const whole = readLine(words.text, { kitchen: kitchen.units });
+  const whole = readLine(words.text, readingIn(kitchen));
   const { reading, of, faults } =
     override === undefined
       ? { reading: whole, of: undefined, faults: [] }
@@ -48,7 +57,7 @@ function overridden(
 ): { reading: LineReading; of: string | undefined; faults: Fault[] } {
   const { attributes, faults } = readAttributes(node, context);
   const label = wordsOf(node.children);
-  const reading = readLine(label.text, { kitchen: kitchen.units });
+  const reading = readLine(label.text, readingIn(kitchen));
   if (reading.amounts.length === 0 && reading.doubt === null) {
     const place = placeOf(label, 0, label.text.length, context.source, node.position);
     faults.push({ ...unreadable('amount', label.text), place });
@@ -67,9 +76,9 @@ function overridden(
       amounts: reading.amounts.map(shift),
       pack: reading.pack === null ? null : shift(reading.pack),
       amountSpans: reading.amountSpans.map((span) => moved(span, start)),
-      // The rest of the line still names the food.
+      // The rest of the line still names the food, and the size of its pieces.
       food: reading.food === null ? whole.food : shift(reading.food),
-      size: reading.size === null ? null : shift(reading.size),
+      size: reading.size === null ? whole.size : shift(reading.size),
       further: reading.further.map(shift),
       doubt: reading.doubt === null ? null : shift(reading.doubt),
     },

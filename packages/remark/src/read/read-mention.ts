@@ -3,6 +3,7 @@ import {
   findFood,
   type Kitchen,
   type Mention,
+  readingIn,
   readLength,
   readLine,
   readOven,
@@ -72,7 +73,7 @@ function interpret(
   const only = (mention: Mention | null): Interpreted => ({ mention, problem: null });
   switch (name) {
     case 'amount': {
-      const reading = readLine(text, { kitchen: kitchen.units });
+      const reading = readLine(text, readingIn(kitchen));
       if (reading.amounts.length === 0 && reading.doubt === null) return only(null);
       const words = attributes.of ?? reading.food?.text ?? '';
       const food = words === '' ? null : findFood(words, context.foods, kitchen.id);
