@@ -29,7 +29,7 @@ describe('self-raising flour', () => {
     ['uk', 'au', '225 g self-raising flour', '225 g self-raising flour'],
     ['us', 'uk', '2 cups self-rising flour', '250 g self-raising flour and ½ tsp fine salt'],
     ['us', 'nz', '2 cups self-rising flour', '1¾ cups + 2 tbsp self-raising flour and ½ tsp table salt'],
-    ['us', 'eu', '2 cups self-rising flour', '235 g plain flour and 2¾ tsp baking powder and ½ tsp fine salt'],
+    ['us', 'eu', '2 cups self-rising flour', '235 g plain flour, 2¾ tsp baking powder and ½ tsp fine salt'],
     ['us', 'ca', '2 cups self-rising flour', '1¾ cups + 2 tbsp self-rising flour'],
   ] as const)('from %s to %s: %s becomes %s', ([from, to, line, becomes]) => {
     expect(textOf(converted(line, from, to))).toMatch(becomes);

@@ -164,8 +164,24 @@ const worked: Worked[] = [
     of: 'half-and-half',
     shares: ['¼ cup'],
     to: 'uk',
-    becomes: ['60 ml'],
-    by: 'half of milk and cream together',
+    becomes: ['3 tbsp whole milk and 2¼ tsp double cream'],
+    by: 'half of 90 ml and half of 22.5 ml',
+  },
+  {
+    line: '2 cups half-and-half',
+    of: 'half-and-half',
+    shares: ['1 cup half-and-half', '1 cup half-and-half'],
+    to: 'uk',
+    becomes: ['190 ml whole milk and 50 ml double cream', 'the rest of the half-and-half'],
+    by: 'both foods are named in place of the one; no jug measures what is left of 375 ml',
+  },
+  {
+    line: '1½ cups graham cracker crumbs',
+    of: 'graham cracker crumbs',
+    shares: ['½ cup graham cracker crumbs'],
+    to: 'uk',
+    becomes: ['40 g digestive biscuit crumbs'],
+    by: 'a third of 125 g, by the name of what takes its place',
   },
 ];
 

@@ -1,4 +1,4 @@
-import { Exact } from '@retare/core';
+import { Exact, foodsIn } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 import { converted, rulesOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
@@ -41,11 +41,29 @@ describe('a food that is not sold', () => {
     ]);
   });
 
-  test('weighs what all foods of its stand-in weigh together', () => {
-    const { chosen } = converted('½ cup half-and-half', 'us', 'uk');
-    // 90 ml of milk (244 g a US cup) and 22.5 ml of cream (238 g).
-    expect(chosen.millilitres?.toDecimalPlaces(6).toString()).toBe('112.5');
-    expect(chosen.grams?.toDecimalPlaces(1).toString()).toBe('115.5');
+  test('weighs and buys each of its foods', () => {
+    const line = converted('½ cup half-and-half', 'us', 'uk');
+    const foods = foodsIn(line).map(({ food, chosen, native, bought, drift }) => [
+      food?.id,
+      native.grams?.toDecimalPlaces(1).toString(),
+      chosen.millilitres?.toDecimalPlaces(6).toString(),
+      drift?.times(100).toDecimalPlaces(0).toString(),
+      bought?.packs.map(({ count, pack }) => `${count} × ${pack.size} ${pack.unit}`).join(),
+    ]);
+    // Four fifths and a fifth of 121 g: 96.8 g are 93.9 ml, 24.2 g are 24.1 ml.
+    expect(foods).toEqual([
+      ['whole-milk', '96.8', '90', '-4', '1 × 568 ml'],
+      ['heavy-cream', '24.2', '22.5', '-6', '1 × 150 ml'],
+    ]);
+  });
+
+  test.for([
+    ['1 cup graham cracker crumbs', '85 g digestive biscuit crumbs'],
+    ['1 cup graham crumbs, sifted', '85 g digestive biscuit crumbs, sifted'],
+    ['6 oz crushed butter crackers', '145 g crushed cream crackers and 25 g butter'],
+    ['8 oz shredded Mexican cheese', '135 g shredded mature cheddar and 90 g shredded mozzarella'],
+  ] as const)('keeps the form in which it is measured: %s becomes %s', ([line, becomes]) => {
+    expect(textOf(converted(line, 'us', 'uk'))).toBe(becomes);
   });
 });
 

@@ -9,14 +9,16 @@ import {
   type Stated,
   type Term,
   type Version,
+  type VersionFood,
   type VersionLine,
   writeStated,
 } from '@retare/core';
 import { isMerged, type RecipeReading } from 'remark-retare';
 import { decimal } from './decimal.js';
-import { exactWords, nativeWords } from './line-words.js';
+import { isInDoubt } from './in-doubt.js';
+import { exactAmount, nativeWords, standInName } from './line-words.js';
 
-/** A number as a decimal string of at most six places. */
+/** A number as a decimal string of six places, or of six digits where it is small. */
 export type Decimal = string;
 
 /** A pack, as a shop labels it. */
@@ -27,17 +29,19 @@ interface JsonPack {
   word: string;
 }
 
-/** One line of a version, with how it came about. */
+/** One food of one line of a version, with how it came about: a stand-in of two foods gives two of them. */
 export interface JsonLine {
   /** Line of the native line in the post. */
   line: number | null;
   part: string | null;
   /** The native line's word for its food. */
   food: string | null;
+  /** What the version's kitchen calls the food that takes its place; null where it is the food itself. */
+  standIn: string | null;
   /** The native amount, as written. */
   native: string | null;
-  /** Batch factor × native, unrounded, in a unit of the version's: `222.5 ml`. */
-  exact: string | null;
+  /** Batch factor × native, before it is landed: in millilitres where the version measures by volume, in ounces where its shops weigh so. */
+  exact: { low: Decimal; high: Decimal | null; unit: string } | null;
   chosen: {
     text: string;
     low: Decimal;
@@ -49,39 +53,59 @@ export interface JsonLine {
     count: Decimal | null;
     packs: JsonPack[];
   } | null;
-  /** The whole line as it is read in the version; null for a line whose food is had from another. */
+  /** The whole line as it is read in the version; null where the food is had from another line's amount. */
   becomes: string | null;
   /** A signed fraction. */
   drift: Decimal | null;
-  measurable: boolean;
-  buyable: boolean;
+  /** Null: not known, for a food that the larder does not have. */
+  measurable: boolean | null;
+  buyable: boolean | null;
   buy: { packs: JsonPack[]; looseGrams: Decimal | null } | null;
   /** What remains of the packs bought, and how many days it keeps: null where it outlasts any plan. */
   leftover: { grams: Decimal; days: Decimal | null } | null;
 }
 
-/** A line of a version and its reasons as data. */
-export function lineJson(line: VersionLine, part: string | null, version: Version, reading: RecipeReading): JsonLine {
+/** A line of a version and its reasons as data, an entry for each of its foods. */
+export function lineJson(line: VersionLine, part: string | null, version: Version, reading: RecipeReading): JsonLine[] {
   const { kitchen } = version;
-  const rules = line.problems.map(({ problem }) => problem.rule);
-  const { bought, food } = line;
-  return {
+  const base = {
     line: reading.lines.get(line.line.key)?.paragraph.position?.start.line ?? null,
     part,
     food: line.line.reading.food?.text ?? null,
-    native: nativeWords(line),
-    exact: exactWords(line, version.batchFactor, kitchen),
-    chosen: line.stated === null ? null : chosenJson(line, line.stated, kitchen),
-    becomes: isMerged(line) ? null : applyEdits(line.line.text, line.edits),
-    drift: decimal(line.drift),
-    measurable: !rules.includes('unmeasurable'),
-    buyable: !rules.includes('unbuyable'),
-    buy: bought === null ? null : buyJson(bought),
-    leftover:
-      bought === null || food === null
-        ? null
-        : { grams: decimal(bought.leftoverGrams), days: decimal(food.keeps.days) },
   };
+  return [line, ...line.also].map((own): JsonLine => {
+    const { bought, food, stated } = own;
+    const isMissing = isMerged(line) || (stated === null && own !== line);
+    const exact = exactAmount(line, own, version.batchFactor, kitchen);
+    return {
+      ...base,
+      standIn: standInName(line, own, kitchen),
+      native: nativeWords(line),
+      exact: exact === null ? null : { low: decimal(exact.low), high: decimal(exact.high), unit: exact.unit },
+      chosen: stated === null ? null : chosenJson(own, stated, kitchen),
+      becomes: isMissing ? null : applyEdits(line.line.text, own.alone),
+      drift: decimal(own.drift),
+      measurable: verdict(line, own, 'unmeasurable', kitchen),
+      buyable: verdict(line, own, 'unbuyable', kitchen),
+      buy: bought === null ? null : buyJson(bought),
+      leftover:
+        bought === null || food === null
+          ? null
+          : { grams: decimal(bought.leftoverGrams), days: decimal(food.keeps.days) },
+    };
+  });
+}
+
+/** Whether a food of a line can be measured, or bought; null where the larder does not know. */
+function verdict(
+  line: VersionLine,
+  own: VersionFood,
+  rule: 'unmeasurable' | 'unbuyable',
+  kitchen: Kitchen,
+): boolean | null {
+  const found = line.problems.some(({ problem }) => problem.rule === rule && problem.food === own.food);
+  if (found) return false;
+  return own.food === null && isInDoubt(own, rule, kitchen) ? null : true;
 }
 
 function buyJson({ packs, looseGrams }: Bought): NonNullable<JsonLine['buy']> {
@@ -96,7 +120,7 @@ function buyJson({ packs, looseGrams }: Bought): NonNullable<JsonLine['buy']> {
   };
 }
 
-function chosenJson(line: VersionLine, stated: Stated, kitchen: Kitchen): JsonLine['chosen'] {
+function chosenJson(own: VersionFood, stated: Stated, kitchen: Kitchen): JsonLine['chosen'] {
   const terms = stated.statements[0] ?? [];
   const [first] = terms;
   if (first === undefined) return null;
@@ -111,8 +135,8 @@ function chosenJson(line: VersionLine, stated: Stated, kitchen: Kitchen): JsonLi
     low: decimal(total),
     high: decimal(first.high),
     unit: first.unit,
-    grams: decimal(line.chosen.grams),
-    millilitres: decimal(line.chosen.millilitres),
+    grams: decimal(own.chosen.grams),
+    millilitres: decimal(own.chosen.millilitres),
     count: counted ? decimal(first.low) : null,
     packs:
       pack === null ? [] : [{ count: decimal(first.low), size: decimal(pack.size), unit: pack.unit, word: pack.word }],

@@ -2,9 +2,14 @@ import {
   type Bought,
   dimensionOf,
   type Exact,
+  gramsIn,
   type Kitchen,
+  nameIn,
   plural,
+  type Term,
+  type VersionFood,
   type VersionLine,
+  type Weighed,
   writeNumber,
   writeTerm,
 } from '@retare/core';
@@ -17,17 +22,46 @@ export function nativeWords({ line }: VersionLine): string | null {
   return amounts.length === 0 || words.length === 0 ? null : words.join(' ');
 }
 
-/** What the batch asks for before it is landed on a measure: grams, or millilitres where the version measures by volume. */
-export function exactWords({ native, stated }: VersionLine, batch: Exact, kitchen: Kitchen): string | null {
-  const unit = stated?.statements[0]?.[0]?.unit;
-  if (unit === undefined) return null;
-  const byVolume = dimensionOf(unit) === 'volume' && native.millilitres !== null;
-  const size = byVolume ? native.millilitres : (native.grams ?? native.millilitres);
-  if (size === null) return null;
-  const inOunces =
-    !byVolume && native.grams !== null && (unit === 'oz' || unit === 'lb') && kitchen.counter.unit === 'lb';
-  if (inOunces) return `${size.times(batch).dividedBy('28.349523125').toDecimalPlaces(2)} oz`;
-  return `${size.times(batch).toDecimalPlaces(1)} ${byVolume || native.grams === null ? 'ml' : 'g'}`;
+/** What a batch asks for before it is landed on a measure. */
+export interface ExactAmount {
+  low: Exact;
+  high: Exact | null;
+  unit: 'g' | 'oz' | 'ml' | Term['unit'];
+}
+
+/** Grams, millilitres where the version measures by volume, ounces where its shops weigh so; what has no known weight in its own unit. */
+export function exactAmount(
+  { line }: VersionLine,
+  { native, stated, food }: VersionFood,
+  batch: Exact,
+  kitchen: Kitchen,
+): ExactAmount | null {
+  const term = line.reading.amounts[0];
+  if (term === undefined || food?.role === 'cure') return null;
+  const unit = stated?.statements[0]?.[0]?.unit ?? (food?.pours ? 'ml' : 'g');
+  const [size, shown] = sizeIn(native, unit, kitchen) ?? [term.low, term.unit];
+  const low = size.times(batch);
+  const high = term.high === null || term.low.isZero() ? null : low.times(term.high).dividedBy(term.low);
+  return { low, high, unit: shown };
+}
+
+function sizeIn({ grams, millilitres }: Weighed, unit: Term['unit'], kitchen: Kitchen): [Exact, Term['unit']] | null {
+  if (millilitres !== null && (dimensionOf(unit) === 'volume' || grams === null)) return [millilitres, 'ml'];
+  if (grams === null) return null;
+  const inOunces = (unit === 'oz' || unit === 'lb') && kitchen.counter.unit === 'lb';
+  return inOunces ? [grams.dividedBy(gramsIn('oz')), 'oz'] : [grams, 'g'];
+}
+
+/** The same in words, rounded to what can be read at a glance. */
+export function exactWords({ low, high, unit }: ExactAmount): string {
+  const places = unit === 'oz' ? 2 : 1;
+  const number = [low, ...(high === null ? [] : [high])].map((each) => each.toDecimalPlaces(places)).join('–');
+  return unit === 'count' ? number : `${number} ${unit}`;
+}
+
+/** What the kitchen calls the food that takes a line's own place; null for the line's own. */
+export function standInName({ line }: VersionLine, { food }: VersionFood, kitchen: Kitchen): string | null {
+  return food === null || food === line.food ? null : nameIn(food, kitchen.id).many;
 }
 
 /** What to buy: `2 × 400 g tins`, `215 g`. */
@@ -49,7 +83,7 @@ export function buyWords({ packs, looseGrams }: Bought, kitchen: Kitchen): strin
 }
 
 /** What will be left, and how long it keeps. */
-export function leftoverWords({ bought, food }: VersionLine, kitchen: Kitchen): string {
+export function leftoverWords({ bought, food }: VersionFood, kitchen: Kitchen): string {
   const grams = bought?.leftoverGrams.toDecimalPlaces(0);
   if (grams === undefined || !grams.greaterThan(0)) return '';
   const days = food?.keeps.days ?? null;

@@ -1,12 +1,30 @@
-import { type Kitchen, type Reauthored, type Stated, type VersionLine, writeStated } from '@retare/core';
-import { buyWords, exactWords, leftoverWords, nativeWords } from './line-words.js';
+import {
+  foodsIn,
+  type Kitchen,
+  type Reauthored,
+  type Stated,
+  servedBy,
+  type VersionFood,
+  type VersionLine,
+  writeStated,
+} from '@retare/core';
+import { linesInDoubt } from './in-doubt.js';
+import { buyWords, exactAmount, exactWords, leftoverWords, nativeWords, standInName } from './line-words.js';
 import { changeWords, obstacleWords } from './obstacle-words.js';
 import { signedPercent } from './percent-words.js';
 import { table } from './table.js';
 
 /** Why a version is as it is, in words and tables. */
 export function reasons(result: Reauthored): string {
-  return [batch(result), lines(result), ratios(result), pans(result), runnerUp(result), infeasible(result)]
+  return [
+    batch(result),
+    lines(result),
+    inDoubt(result),
+    ratios(result),
+    pans(result),
+    runnerUp(result),
+    infeasible(result),
+  ]
     .filter((part) => part !== '')
     .join('\n\n');
 }
@@ -18,23 +36,33 @@ function batch({ version, anchor, makes }: Reauthored): string {
 }
 
 function lines({ version }: Reauthored): string {
-  const rows = version.parts.flatMap((part) => part.lines.map((line) => row(line, version)));
+  const all = version.parts.flatMap((part) => part.lines);
+  const rows = all.flatMap((line) => foodsIn(line).map((own) => row(line, own, all, version)));
   return table(['food', 'native', 'exact', 'chosen', 'drift', 'buy', 'left'], rows);
 }
 
-function row(line: VersionLine, { kitchen, batchFactor }: Reauthored['version']): string[] {
-  const { stated, drift, bought } = line;
-  const problems = [...new Set(line.problems.map(({ problem }) => problem.rule))].filter(
-    (rule) => rule === 'unbuyable' || rule === 'unmeasurable',
+function row(
+  line: VersionLine,
+  own: VersionFood,
+  all: readonly VersionLine[],
+  { kitchen, batchFactor }: Reauthored['version'],
+): string[] {
+  const { stated, drift, bought } = own;
+  const problems = [...new Set(line.problems.map(({ problem }) => problem))].filter(
+    (problem) => (problem.rule === 'unbuyable' || problem.rule === 'unmeasurable') && problem.food === own.food,
   );
+  const rules = [...new Set(problems.map(({ rule }) => `(${rule})`))];
+  const exact = exactAmount(line, own, batchFactor, kitchen);
+  const elsewhere =
+    stated === null && nativeWords(line) !== null && own.food?.role !== 'cure' ? '(in another line)' : '';
   return [
-    line.line.reading.food?.text ?? line.line.text,
-    nativeWords(line) ?? '',
-    exactWords(line, batchFactor, kitchen) ?? '',
-    [stated === null ? '' : withSize(stated, kitchen), ...problems.map((rule) => `(${rule})`)].join(' ').trim(),
+    foodWords(line, own, all, kitchen),
+    own === line || line.stated === null ? (nativeWords(line) ?? '') : '',
+    exact === null ? '' : exactWords(exact),
+    [stated === null ? elsewhere : withSize(stated, kitchen), ...rules].join(' ').trim(),
     drift === null ? '' : signedPercent(drift.toNumber()),
     bought === null ? '' : buyWords(bought, kitchen),
-    leftoverWords(line, kitchen),
+    leftoverWords(own, kitchen),
   ];
 }
 
@@ -43,6 +71,23 @@ function withSize(stated: Stated, kitchen: Kitchen): string {
   const written = writeStated(stated, kitchen);
   const { eggSize } = stated;
   return eggSize === null || written.includes(eggSize) ? written : `${written} (${eggSize})`;
+}
+
+/** `half-and-half → whole milk`, and `milk + half-and-half` for an amount that serves both. */
+function foodWords(line: VersionLine, own: VersionFood, all: readonly VersionLine[], kitchen: Kitchen): string {
+  const word = (each: VersionLine): string => each.line.reading.food?.text ?? each.line.text;
+  const standIn = standInName(line, own, kitchen);
+  const also = own === line ? servedBy(line, all).map((each) => ` + ${word(each)}`) : [];
+  return `${word(line)}${standIn === null ? '' : ` → ${standIn}`}${also.join('')}`;
+}
+
+/** What nobody has checked: the larder does not know it. */
+function inDoubt({ version }: Reauthored): string {
+  const names = linesInDoubt(version).map(({ line }) => `\`${line.reading.food?.text ?? line.text}\``);
+  if (names.length === 0) return '';
+  const them = names.length === 1 ? 'it' : 'them';
+  const { adjective } = version.kitchen;
+  return `Not in the larder: ${names.join(', ')}. Whether ${/^[AEIO]/.test(adjective) ? 'an' : 'a'} ${adjective} cook can buy and measure ${them} is not known; add ${them} to the site's larder file.`;
 }
 
 function ratios({ ratios: all }: Reauthored): string {
@@ -69,7 +114,7 @@ function pans({ pans: all }: Reauthored): string {
 }
 
 function runnerUp({ runnerUp: second, cost, anchor }: Reauthored): string {
-  if (second === null) return '';
+  if (second === null) return 'Runner-up: none. No other batch would do.';
   const factor = second.batchFactor.toFixed(3);
   const set = second.anchor === null ? 'the native size' : `whole ${second.anchor}`;
   const [theirs, ours] = [second.cost.toFixed(4), cost.toFixed(4)];

@@ -36,7 +36,7 @@ export function versionJson(result: Reauthored, reading: RecipeReading): JsonVer
     batchFactor: decimal(version.batchFactor),
     makes: result.makes,
     lines: version.parts.flatMap(({ part, lines }) =>
-      lines.map((line) => lineJson(line, part.native.label, version, reading)),
+      lines.flatMap((line) => lineJson(line, part.native.label, version, reading)),
     ),
     ratios: result.ratios.map(({ name, part, native, version: here, limit }) => ({
       name,

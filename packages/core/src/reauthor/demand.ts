@@ -34,6 +34,8 @@ export interface Offer {
 export interface Demand extends Offer {
   /** Native lines that it serves. */
   lines: Line[];
+  /** What each of them asks of it at batch factor 1, in their order. */
+  portions: Weighed[];
   food: Food | null;
   /** How the native amount was measured: the same kind of unit is kept. */
   reading: Line['reading'];

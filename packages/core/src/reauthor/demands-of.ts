@@ -59,6 +59,7 @@ function merge(into: Demand, from: Demand): void {
   // The line of the food itself says how it is measured.
   if (from.lines.some((line) => line.food === from.food)) into.reading = from.reading;
   into.lines.push(...from.lines);
+  into.portions.push(...from.portions);
   into.quantity += from.quantity;
   into.spread = Math.max(into.spread, from.spread);
   into.weight = Math.max(into.weight, from.weight);
@@ -118,6 +119,7 @@ function demandFor(
   return {
     ...offersNothing,
     lines: [line],
+    portions: [low],
     food,
     reading: line.reading,
     need,

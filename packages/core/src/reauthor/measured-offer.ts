@@ -1,4 +1,4 @@
-import { dimensionOf } from '../amount/size.js';
+import { dimensionOf, gramsIn } from '../amount/size.js';
 import { type Stated, statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Food, Sold } from '../food/food.js';
@@ -34,6 +34,7 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
     );
   if (!list.hasNear(demand.quantity))
     addTables(volumes(context.kitchen), other, { list, demand, sold, density, step }, context);
+  if (!list.hasNear(demand.quantity)) addUnchecked(list, demand, context);
   return list.offer([], demand.base === 'g' && Number.isFinite(step.base) ? step.base : 0);
 }
 
@@ -75,6 +76,23 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
     }
   }
 }
+
+/** Of what the larder does not know nobody can say that a shop does not weigh it: its weight is stated, and not judged. */
+function addUnchecked(list: OfferList, demand: Demand, context: OfferContext): void {
+  const { kitchen, weights } = context;
+  if (demand.food !== null || demand.base !== 'g' || kitchen.scale !== null) return;
+  const { least, most } = reach(demand, context);
+  const unit = demand.quantity < poundsFrom ? 'oz' : 'lb';
+  const step = gramsIn(unit).toNumber() / 4;
+  for (let count = Math.max(1, Math.ceil(least / step)); count * step <= most; count++) {
+    const term = { low: new Exact(count).dividedBy(4), high: null, unit } as const;
+    const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
+    list.add(demand, count * step, weights.awkward * other, () => stated);
+  }
+}
+
+/** From two pounds on nobody counts ounces. Common practice, no source. */
+const poundsFrom = 907;
 
 function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const { food, reading, need } = demand;

@@ -1,5 +1,4 @@
 import type { Stated } from '../amount/stated.js';
-import { writeStated } from '../amount/write.js';
 import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
 import { nameIn } from '../food/name.js';
@@ -11,10 +10,9 @@ import { problemsOfWords, whichSalt } from '../version/about-words.js';
 import type { Setting } from '../version/build-version.js';
 import { versionOfLines } from '../version/build-version.js';
 import { convertedLine } from '../version/converted-line.js';
-import { amountEdits } from '../version/edit.js';
 import { judgeLine } from '../version/judge-line.js';
-import { nameWith } from '../version/stand-in-line.js';
-import type { Edit, LineNote, Version, VersionLine } from '../version/version.js';
+import { nameWith, type StandInEdits, standInEdits, withFurther } from '../version/stand-in-words.js';
+import type { FurtherFood, LineNote, Version, VersionFood, VersionLine } from '../version/version.js';
 import { amountInWords, furtherInWords, nameInWords, unconverted } from '../version/words-in-line.js';
 import { unweighed, writtenLine } from '../version/written-line.js';
 import type { Demand } from './demand.js';
@@ -85,41 +83,90 @@ function versionLine(
   const { native, kitchen, ownWeights } = context;
   const conversion = { native, kitchen, ownWeights };
   if (line.food?.role === 'cure') return { ...writtenLine(line, native, ownWeights, setting.tolerance), bought: null };
-  const own = chosen.filter(({ demand }) => homeOf(demand) === line);
-  const first = own[0];
-  if (first === undefined) return withoutChoice(line, chosen, context, setting);
-  const { bought, problems } = judgeOwn(line, own, context, setting.tolerance);
+  const serving = chosen.filter(({ demand }) => demand.lines.includes(line));
+  const own = serving.filter(({ demand }) => homeOf(demand) === line);
+  if (own.length === 0) return withoutChoice(line, serving, context, setting);
+  const judged = own.map(({ demand, stated, weighed }) =>
+    judgeLine(line, { stated, weighed, food: demand.food }, kitchen, setting.tolerance),
+  );
+  const { together, alone, names } = worded(line, own, context);
+  const further = furtherInWords(line, conversion);
+  const foods = own.map(
+    (each, at): FurtherFood => ({
+      ...foodOf(line, each, context),
+      name: names[at] ?? null,
+      stated: each.stated,
+      drift: each.share?.dividedBy(batch).minus(1) ?? null,
+      bought: judged[at]?.bought ?? null,
+      alone: withFurther(alone[at] ?? [], further),
+    }),
+  );
+  const [first, ...others] = foods;
+  if (first === undefined) throw new RangeError('A line without a food.');
+  const elsewhere = serving.filter((each) => !own.includes(each)).map((each) => elsewhereOf(line, each, context));
   return {
     line,
-    food: first.demand.food,
-    edits: [...worded(line, own, context), ...furtherInWords(line, conversion)],
-    stated: first.stated,
-    native: first.demand.low,
-    chosen: first.weighed,
-    drift: first.share?.dividedBy(batch).minus(1) ?? null,
-    bought,
-    problems: [...problemsOfWords(line, native), ...problems, ...unconverted(line, conversion)],
+    ...first,
+    edits: [...together, ...further],
+    also: [...others, ...elsewhere],
+    problems: [
+      ...problemsOfWords(line, native),
+      ...judged.flatMap(({ problems }) => problems),
+      ...unconverted(line, conversion),
+    ],
     notes: notesOn(line, own, context),
   };
 }
 
+/** What a line has of a chosen amount, whose own words may be those of another line. */
+function foodOf(line: Line, { demand, weighed, stated }: Chosen, { kitchen }: DemandContext): VersionFood {
+  const { food, low, portions, lines } = demand;
+  return {
+    food,
+    name: food === null || food === line.food ? null : nameWith(stated, food, kitchen.id),
+    stated: null,
+    native: low,
+    chosen: weighed,
+    portion: lines.length === 1 ? weighed : shareOf(weighed, portions[lines.indexOf(line)] ?? unweighed, low),
+    drift: null,
+    bought: null,
+  };
+}
+
+/** A food that is in another line's amount: asked is what this line needs of it. */
+function elsewhereOf(line: Line, chosen: Chosen, context: DemandContext): FurtherFood {
+  const { lines, portions } = chosen.demand;
+  return { ...foodOf(line, chosen, context), native: portions[lines.indexOf(line)] ?? unweighed, alone: [] };
+}
+
+/** The same share of an amount as one need is of the whole. */
+function shareOf(amount: Weighed, need: Weighed, whole: Weighed): Weighed {
+  const share = ratioOf(need.grams, whole.grams) ?? ratioOf(need.millilitres, whole.millilitres);
+  const of = (size: Exact | null): Exact | null => (size === null || share === null ? null : size.times(share));
+  return { grams: of(amount.grams), millilitres: of(amount.millilitres) };
+}
+
+function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {
+  return part === null || whole === null || whole.isZero() ? null : part.dividedBy(whole);
+}
+
 /** A line without an amount is only named anew; one that is wholly in other lines says where. */
-function withoutChoice(line: Line, chosen: readonly Chosen[], context: DemandContext, setting: Setting): VersionLine {
+function withoutChoice(line: Line, serving: readonly Chosen[], context: DemandContext, setting: Setting): VersionLine {
   const { native, kitchen, ownWeights } = context;
   const converted = convertedLine(line, { native, kitchen, ownWeights }, setting.tolerance, setting.foods);
-  const into = chosen.filter(({ demand }) => demand.lines.includes(line));
-  if (into.length === 0) return standInByName(line, converted, context);
-  const names = into.map((each) => nameOf(each, kitchen.id)).join(' and ');
+  const [first, ...others] = serving;
+  if (first === undefined) return standInByName(line, converted, context);
+  const names = serving.map((each) => nameOf(each, kitchen.id)).join(' and ');
   const text = `(${line.name?.text ?? line.text}: in the ${names} of this list)`;
   const edits = [{ start: 0, end: line.text.length, text }];
   return {
-    ...converted,
+    line,
+    ...elsewhereOf(line, first, context),
     edits,
-    stated: null,
-    bought: null,
-    drift: null,
+    alone: edits,
+    also: others.map((each) => elsewhereOf(line, each, context)),
     problems: [],
-    notes: notesOn(line, into, context),
+    notes: [...converted.notes.filter(({ kind }) => kind === 'as-written'), ...notesOn(line, serving, context)],
   };
 }
 
@@ -132,41 +179,38 @@ function standInByName(line: Line, converted: VersionLine, { native, kitchen, fo
     .find((parts, at) => parts.length === sold.standIns[at]?.parts.length);
   const first = found?.[0];
   if (found === undefined || first === undefined) return converted;
-  const text = found.map((food) => nameIn(food, kitchen.id).many).join(' and ');
-  const edits = converted.edits.filter(
-    ({ start, end }) => end <= (line.name?.span.start ?? 0) || start >= (line.name?.span.end ?? 0),
+  const { together, alone, names } = standInEdits(
+    line,
+    found.map((food) => ({ food, stated: null })),
+    kitchen,
   );
+  const edits = withFurther(together, converted.edits);
   const problems = converted.problems.filter(({ problem }) => problem.rule !== 'unbuyable');
   const notes = [standInNote(line.food, found, native, kitchen)];
-  return { ...converted, food: first, edits: [...edits, { ...line.name.span, text }], problems, notes };
+  // Salt and pepper to taste stay one line.
+  return {
+    ...converted,
+    food: first,
+    name: names[0] ?? null,
+    edits,
+    alone: alone.length > 1 ? edits : (alone[0] ?? edits),
+    problems,
+    notes,
+  };
 }
 
-function judgeOwn(
-  line: Line,
-  own: readonly Chosen[],
-  { kitchen }: DemandContext,
-  tolerance: Exact,
-): Pick<VersionLine, 'bought' | 'problems'> {
-  const judged = own.map(({ demand, stated, weighed }) =>
-    judgeLine(line, { stated, weighed, food: demand.food }, kitchen, tolerance),
-  );
-  return { bought: judged[0]?.bought ?? null, problems: judged.flatMap(({ problems }) => problems) };
-}
-
-function worded(line: Line, own: readonly Chosen[], { native, kitchen, ownWeights }: DemandContext): Edit[] {
-  const [first, ...others] = own;
-  if (first === undefined) return [];
-  const same = first.demand.food === line.food;
-  const edits = same
-    ? amountInWords(line, first.stated, kitchen, { native, kitchen, ownWeights })
-    : amountEdits(line.reading, writeStated(first.stated, kitchen));
-  if (line.name === null) return edits;
-  const name = same ? (nameInWords(line, first.stated, kitchen)[0]?.text ?? line.name.text) : nameOf(first, kitchen.id);
-  const also = others.map((each) => ` and ${writeStated(each.stated, kitchen)} ${nameOf(each, kitchen.id)}`).join('');
-  // A name may take in the blank before it.
-  const blank = line.name.text.slice(0, line.name.text.length - line.name.text.trimStart().length);
-  const text = `${blank}${name.trimStart()}${also}`;
-  return text === line.name.text ? edits : [...edits, { ...line.name.span, text }];
+function worded(line: Line, own: readonly Chosen[], { native, kitchen, ownWeights }: DemandContext): StandInEdits {
+  const [first] = own;
+  if (first === undefined) return { together: [], alone: [], names: [] };
+  if (first.demand.food !== line.food) {
+    const foods = own.flatMap(({ demand: { food }, stated }) => (food === null ? [] : [{ food, stated }]));
+    return standInEdits(line, foods, kitchen);
+  }
+  const edits = [
+    ...amountInWords(line, first.stated, kitchen, { native, kitchen, ownWeights }),
+    ...nameInWords(line, first.stated, kitchen),
+  ];
+  return { together: edits, alone: [edits], names: [] };
 }
 
 function nameOf({ demand: { food }, stated }: Chosen, kitchen: string): string {

@@ -159,7 +159,7 @@ function convertedMentions(
     (mention): mention is Extract<Mention, { kind: 'amount' }> => mention.kind === 'amount',
   );
   const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, ownWeights }, setting.foods);
-  return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? null));
+  return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? []));
 }
 
 const finished: readonly Standing[] = ['converted', 're-authored', 'cooked', 'native'];

@@ -1,9 +1,9 @@
 import type { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
-import type { Weighed } from '../food/weigh.js';
 import type { Line } from '../recipe/recipe.js';
 import { problemsOfWords, whichSalt } from './about-words.js';
 import { type Conversion, convertAmount } from './convert-amount.js';
+import { driftOf } from './drift-of.js';
 import { farOff } from './far-off.js';
 import { judgeLine } from './judge-line.js';
 import { standInLine } from './stand-in-line.js';
@@ -30,30 +30,25 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const { bought, problems } = judgeLine(line, { stated, weighed: chosen, food }, kitchen, tolerance);
   const drift = driftOf(weighed, chosen);
   const found = problems.length > 0 ? problems : farOff(line, drift, stated);
+  const edits = [
+    ...amountInWords(line, stated, kitchen, conversion),
+    ...nameInWords(line, stated, kitchen),
+    ...furtherInWords(line, conversion),
+  ];
   return {
     line,
     food,
-    edits: [
-      ...amountInWords(line, stated, kitchen, conversion),
-      ...nameInWords(line, stated, kitchen),
-      ...furtherInWords(line, conversion),
-    ],
+    name: null,
+    edits,
+    alone: edits,
+    also: [],
     stated,
     native: weighed,
     chosen,
+    portion: chosen,
     drift,
     bought,
     problems: [...problemsOfWords(line, native), ...found, ...unconverted(line, conversion)],
     notes: whichSalt(line, native).length > 0 ? [{ kind: 'lighter-kosher' }] : [],
   };
-}
-
-/** Signed share by which the chosen amount differs from the native one. */
-export function driftOf(native: Weighed, chosen: Weighed): Exact | null {
-  if (native.grams !== null && chosen.grams !== null && !native.grams.isZero())
-    return chosen.grams.dividedBy(native.grams).minus(1);
-  if (native.millilitres !== null && chosen.millilitres !== null && !native.millilitres.isZero()) {
-    return chosen.millilitres.dividedBy(native.millilitres).minus(1);
-  }
-  return null;
 }

@@ -3,13 +3,13 @@ import { statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import { Exact } from '../exact.js';
 import { type Foods, findFood } from '../food/find.js';
+import type { Food } from '../food/food.js';
 import type { StatedWeights, Weighed } from '../food/weigh.js';
-import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Mention } from '../recipe/recipe.js';
 import { type Conversion, convertAmount } from './convert-amount.js';
 import { land, stateMeasure } from './land.js';
-import type { VersionLine } from './version.js';
+import type { VersionFood, VersionLine } from './version.js';
 import { weighingOf, weighReading } from './weigh-line.js';
 
 type AmountMention = Extract<Mention, { kind: 'amount' }>;
@@ -24,6 +24,14 @@ interface Share {
 /** What the last share reads where no measure fits what is left. */
 export const theRest = 'the rest';
 
+/** A share's amount of each food that serves its line in a version. */
+export interface SharedFood {
+  /** `120 ml`, `the rest`. */
+  text: string;
+  /** The version's name of what takes the listed food's place; null for the listed food itself. */
+  name: string | null;
+}
+
 /** Shares that together are this near to the whole line use it up. */
 const usesUp = new Exact('0.02');
 
@@ -34,7 +42,7 @@ const usesUp = new Exact('0.02');
  *
  * @param lines The version's lines, of every part.
  * @param native The native lines that the shares were written against.
- * @returns The amount's words by mention key; null where the author's own stand: a cure, or an amount that cannot be converted.
+ * @returns By mention key, one entry a food; empty where the author's own words stand: a cure, or an amount that cannot be converted.
  */
 export function sharesOf(
   mentions: readonly AmountMention[],
@@ -42,35 +50,52 @@ export function sharesOf(
   lines: readonly VersionLine[],
   conversion: Conversion,
   foods: Foods,
-): Map<string, string | null> {
-  const texts = new Map<string, string | null>();
+): Map<string, SharedFood[]> {
+  const texts = new Map<string, SharedFood[]>();
   const byLine = new Map<Line, Share[]>();
+  const listedAs = listing(native, conversion.native, foods);
   for (const mention of mentions) {
-    const line = listed(mention, native, conversion.native, foods);
+    const line = listedAs(mention);
     // A cure is shown as it was written everywhere, and so is any part of it.
     if ((line ?? mention).food?.role === 'cure') {
-      texts.set(mention.key, null);
+      texts.set(mention.key, []);
       continue;
     }
     const fraction = line === null ? null : fractionOf(mention, line, conversion);
+    const own = line === null ? undefined : byLine.get(line);
     if (line === null || fraction === null) texts.set(mention.key, free(mention, conversion));
-    else byLine.set(line, [...(byLine.get(line) ?? []), { mention, fraction }]);
+    else if (own === undefined) byLine.set(line, [{ mention, fraction }]);
+    else own.push({ mention, fraction });
   }
+  const versions = new Map(lines.map((each) => [each.line, each]));
   for (const [line, shares] of byLine) {
-    const version = lines.find((candidate) => candidate.line === line) ?? sameFood(line, lines);
+    const version = versions.get(line) ?? sameFood(line, lines);
     for (const [key, text] of landShares(shares, version, conversion)) texts.set(key, text);
   }
   return texts;
 }
 
-/** The line that `of` names: by its words first, then by its food. */
-export function listed(mention: AmountMention, lines: readonly Line[], kitchen: Kitchen, foods: Foods): Line | null {
-  const wanted = (mention.of ?? mention.reading.food?.text ?? '').toLowerCase();
-  if (wanted === '') return null;
-  const exact = lines.find((line) => line.reading.food?.text.toLowerCase() === wanted);
-  if (exact !== undefined) return exact;
-  const food = mention.food ?? findFood(wanted, foods, kitchen.id);
-  return food === null ? null : (lines.find((line) => line.food === food) ?? null);
+/** Finds the line that an amount is a share of: by the words of `of` first, then by its food. */
+export function listing(
+  lines: readonly Line[],
+  kitchen: Kitchen,
+  foods: Foods,
+): (mention: AmountMention) => Line | null {
+  const byWords = new Map<string, Line>();
+  const byFood = new Map<Food, Line>();
+  for (const line of [...lines].reverse()) {
+    const words = line.reading.food?.text.toLowerCase();
+    if (words !== undefined) byWords.set(words, line);
+    if (line.food !== null) byFood.set(line.food, line);
+  }
+  return (mention) => {
+    const wanted = (mention.of ?? mention.reading.food?.text ?? '').toLowerCase();
+    if (wanted === '') return null;
+    const exact = byWords.get(wanted);
+    if (exact !== undefined) return exact;
+    const food = mention.food ?? findFood(wanted, foods, kitchen.id);
+    return food === null ? null : (byFood.get(food) ?? null);
+  };
 }
 
 function sameFood(line: Line, lines: readonly VersionLine[]): VersionLine | null {
@@ -104,26 +129,39 @@ function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {
 }
 
 /** An amount of a food that no line lists is converted by itself. */
-function free(mention: AmountMention, conversion: Conversion): string | null {
-  if (mention.reading.amounts.length === 0) return null;
+function free(mention: AmountMention, conversion: Conversion): SharedFood[] {
+  if (mention.reading.amounts.length === 0) return [];
   const stated = convertAmount(mention.reading, mention.food, conversion);
-  return stated === null ? null : writeStated(stated, conversion.kitchen);
+  return stated === null ? [] : [{ text: writeStated(stated, conversion.kitchen), name: null }];
 }
 
 function landShares(
   shares: readonly Share[],
   version: VersionLine | null,
   conversion: Conversion,
-): [string, string | null][] {
+): [string, SharedFood[]][] {
   if (version === null) return shares.map(({ mention }) => [mention.key, free(mention, conversion)]);
   const { kitchen } = conversion;
+  const foods = [version, ...version.also].map((own) => ({ own, texts: landOn(own, shares, kitchen) }));
+  return shares.map(({ mention }, at): [string, SharedFood[]] => {
+    const landed = foods.flatMap(({ own, texts }): SharedFood[] => {
+      const text = texts[at] ?? null;
+      if (text === null) return [];
+      return [{ text, name: own.name }];
+    });
+    // The rest of one food of a mixture is the rest of all.
+    const rest = landed.find(({ text }) => text === theRest);
+    if (rest !== undefined) return [mention.key, [landed.length > 1 ? { ...rest, name: null } : rest]];
+    return [mention.key, landed.length > 0 ? landed : free(mention, conversion)];
+  });
+}
+
+/** Every share of one food of a line; null where no tool of the kitchen holds one. */
+function landOn(own: VersionFood, shares: readonly Share[], kitchen: Kitchen): (string | null)[] {
   const [only] = shares;
   const isWhole = shares.length === 1 && only?.fraction.minus(1).abs().lessThanOrEqualTo(usesUp);
-  if (only !== undefined && isWhole && version.stated !== null && !isMixture(version, kitchen)) {
-    return [[only.mention.key, writeStated(version.stated, kitchen)]];
-  }
-  const texts = isCounted(version) ? countShares(shares, version, kitchen) : measureShares(shares, version, kitchen);
-  return shares.map(({ mention }, index) => [mention.key, texts[index] ?? free(mention, conversion)]);
+  if (isWhole && own.stated !== null && own.portion === own.chosen) return [writeStated(own.stated, kitchen)];
+  return isCounted(own) ? countShares(shares, own, kitchen) : measureShares(shares, own, kitchen);
 }
 
 function usesAllOf(shares: readonly Share[]): boolean {
@@ -132,24 +170,19 @@ function usesAllOf(shares: readonly Share[]): boolean {
 }
 
 /** Shares that are weighed or measured; null where no tool of the kitchen holds one. */
-function measureShares(shares: readonly Share[], version: VersionLine, kitchen: Kitchen): (string | null)[] {
-  let left: Weighed = version.chosen;
+function measureShares(shares: readonly Share[], own: VersionFood, kitchen: Kitchen): (string | null)[] {
+  const usesAll = usesAllOf(shares);
+  let left: Weighed = own.portion;
   return shares.map(({ fraction }, index) => {
-    if (usesAllOf(shares) && index === shares.length - 1) return lastShare(left, version, kitchen);
-    const landed = landShare(version.chosen, fraction, version, kitchen);
+    if (usesAll && index === shares.length - 1) return lastShare(left, own, kitchen);
+    const landed = landShare(own.portion, fraction, own, kitchen);
     if (landed === null) return null;
-    left = minus(left, landed.size, landed.base, version.chosen);
+    left = minus(left, landed.size, landed.base, own.portion);
     return landed.text;
   });
 }
 
-/** Several foods that together take another's place: a share of them is a share of the mixture. */
-function isMixture({ line, food }: VersionLine, kitchen: Kitchen): boolean {
-  const sold = line.food === null || line.food === food ? null : soldIn(line.food, kitchen.id);
-  return sold !== null && !sold.sold && (sold.standIns[0]?.parts.length ?? 1) > 1;
-}
-
-function isCounted({ stated }: VersionLine): boolean {
+function isCounted({ stated }: VersionFood): boolean {
   const unit = stated?.statements[0]?.[0]?.unit;
   return unit !== undefined && (stated?.pack !== null || dimensionOf(unit) === 'count');
 }
@@ -160,7 +193,7 @@ interface LandedShare {
   base: 'g' | 'ml';
 }
 
-function landShare(whole: Weighed, fraction: Exact, version: VersionLine, kitchen: Kitchen): LandedShare | null {
+function landShare(whole: Weighed, fraction: Exact, version: VersionFood, kitchen: Kitchen): LandedShare | null {
   const unit = version.stated?.statements[0]?.[0]?.unit;
   const weighed = {
     grams: whole.grams?.times(fraction) ?? null,
@@ -174,12 +207,13 @@ function landShare(whole: Weighed, fraction: Exact, version: VersionLine, kitche
 }
 
 /** What the others leave, if a tool measures it, else in words. */
-function lastShare(left: Weighed, version: VersionLine, kitchen: Kitchen): string {
+function lastShare(left: Weighed, version: VersionFood, kitchen: Kitchen): string {
   const landed = landShare(left, new Exact(1), version, kitchen);
   if (landed === null) return theRest;
   const size = landed.base === 'g' ? left.grams : left.millilitres;
   const exact = size?.minus(landed.size).abs().lessThanOrEqualTo(size.times('0.005')) ?? false;
-  return exact ? landed.text : theRest;
+  // The rest of an amount that serves other lines too would be theirs.
+  return exact || version.portion !== version.chosen ? landed.text : theRest;
 }
 
 function minus(left: Weighed, size: Exact, base: 'g' | 'ml', whole: Weighed): Weighed {
@@ -196,20 +230,27 @@ function minus(left: Weighed, size: Exact, base: 'g' | 'ml', whole: Weighed): We
 }
 
 /** Parts of a number of pieces or packs: 2 of 4 onions. The last takes what the others leave, as a number where there is one. */
-function countShares(shares: readonly Share[], { stated }: VersionLine, kitchen: Kitchen): (string | null)[] {
+function countShares(shares: readonly Share[], own: VersionFood, kitchen: Kitchen): (string | null)[] {
+  const { stated } = own;
   const term = stated?.statements[0]?.[0];
   if (stated === null || term === undefined) return [];
-  let left = term.low;
+  const usesAll = usesAllOf(shares);
+  const whole = term.low.times(ratioOf(own.portion.grams, own.chosen.grams) ?? 1);
+  let left = whole;
   return shares.map(({ mention, fraction }, index) => {
-    const isLast = usesAllOf(shares) && index === shares.length - 1;
+    const isLast = usesAll && index === shares.length - 1;
     if (isLast && (term.high !== null || !left.isPositive() || left.isZero())) return theRest;
     // Half an onion is cut; nobody takes half of an egg where the author took whole ones.
     const step = new Exact(mention.reading.amounts[0]?.low.isInteger() ? 1 : '0.5');
-    const count = isLast ? left : term.low.times(fraction).dividedBy(step).round().times(step);
+    const count = isLast && whole.equals(term.low) ? left : stepped(isLast ? left : whole.times(fraction), step);
     if (count.isZero()) return null;
     left = left.minus(count);
     return writeStated({ ...stated, statements: [[{ ...term, low: count, high: null }]], approx: false }, kitchen);
   });
+}
+
+function stepped(count: Exact, step: Exact): Exact {
+  return count.dividedBy(step).round().times(step);
 }
 
 /** Whether a mention states an amount at all. */

@@ -1,18 +1,17 @@
 import type { Stated } from '../amount/stated.js';
-import { writeStated } from '../amount/write.js';
 import type { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
 import type { Food } from '../food/food.js';
 import { nameIn } from '../food/name.js';
-import { fromGrams, nothing, type Weighed } from '../food/weigh.js';
+import { fromGrams, type Weighed } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
-import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 import { problemsOfWords } from './about-words.js';
 import { type Conversion, convertWeighed } from './convert-amount.js';
-import { amountEdits } from './edit.js';
+import { driftOf } from './drift-of.js';
 import { judgeLine } from './judge-line.js';
-import type { Edit, LineNote, VersionLine } from './version.js';
+import { standInEdits, withFurther } from './stand-in-words.js';
+import type { FurtherFood, LineNote, VersionLine } from './version.js';
 import { type WeighedAmount, weighStated } from './weigh-line.js';
 import { furtherInWords } from './words-in-line.js';
 
@@ -20,6 +19,8 @@ import { furtherInWords } from './words-in-line.js';
 interface StandInPart {
   food: Food;
   stated: Stated;
+  /** What is asked of it, and what the amount weighs. */
+  need: Weighed;
   weighed: Weighed;
 }
 
@@ -40,28 +41,30 @@ export function standInLine(
   const first = parts[0];
   if (first === undefined || amount === null || line.food === null) return null;
   const judged = parts.map((part) => judgeLine(line, part, kitchen, tolerance));
+  const { together, alone, names } = standInEdits(line, parts, kitchen);
+  const further = furtherInWords(line, conversion);
+  const [own, ...also] = parts.map(
+    ({ food, stated, need, weighed }, at): FurtherFood => ({
+      food,
+      name: names[at] ?? null,
+      stated,
+      native: need,
+      chosen: weighed,
+      portion: weighed,
+      drift: driftOf(need, weighed),
+      bought: judged[at]?.bought ?? null,
+      alone: withFurther(alone[at] ?? [], further),
+    }),
+  );
+  if (own === undefined) return null;
   return {
     line,
-    food: first.food,
-    edits: [...inWords(line, parts, kitchen), ...furtherInWords(line, conversion)],
-    stated: first.stated,
-    native: amount.low,
-    chosen: total(parts),
-    drift: null,
-    bought: judged[0]?.bought ?? null,
+    ...own,
+    edits: [...together, ...further],
+    also,
     problems: [...problemsOfWords(line, conversion.native), ...judged.flatMap(({ problems }) => problems)],
     notes: [noteFor(line.food, parts, conversion)],
   };
-}
-
-/** What all foods of a stand-in weigh together: a share of the line is a share of their mixture. */
-function total(parts: readonly StandInPart[]): Weighed {
-  const sum = (pick: (weighed: Weighed) => Exact | null): Exact | null =>
-    parts.reduce<Exact | null>((acc, { weighed }) => {
-      const more = pick(weighed);
-      return acc === null || more === null ? null : acc.plus(more);
-    }, nothing);
-  return { grams: sum(({ grams }) => grams), millilitres: sum(({ millilitres }) => millilitres) };
 }
 
 function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversion, foods: Foods): StandInPart[] {
@@ -79,26 +82,8 @@ function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversi
         : fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: ownWeights });
     const ends = { low: shareOf(low), high: high === null ? null : shareOf(high) };
     const stated = convertWeighed(line.reading, ends, food, conversion);
-    return [{ food, stated, weighed: weighStated(stated, weighing)?.low ?? ends.low }];
+    return [{ food, stated, need: ends.low, weighed: weighStated(stated, weighing)?.low ?? ends.low }];
   });
-}
-
-/** `½ cup half-and-half` becomes `60 ml whole milk and 60 ml double cream`. */
-function inWords(line: Line, parts: readonly StandInPart[], kitchen: Kitchen): Edit[] {
-  const [first, ...others] = parts;
-  if (first === undefined || line.name === null) return [];
-  const also = others.map(
-    ({ food, stated }) => ` and ${writeStated(stated, kitchen)} ${nameWith(stated, food, kitchen.id)}`,
-  );
-  const name = `${nameWith(first.stated, first.food, kitchen.id)}${also.join('')}`;
-  return [...amountEdits(line.reading, writeStated(first.stated, kitchen)), { ...line.name.span, text: name }];
-}
-
-/** The kitchen's name beside an amount: `1 green chilli`, `½ green chilli`, but `12 g green chillies`. */
-export function nameWith({ statements, pack }: Stated, food: Food, kitchen: string): string {
-  const term = statements[0]?.[0];
-  const { one, many } = nameIn(food, kitchen);
-  return pack === null && term?.unit === 'count' && !(term.high ?? term.low).greaterThan(1) ? one : many;
 }
 
 /** What it stands in for, and the allergens that it adds. */

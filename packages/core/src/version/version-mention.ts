@@ -11,14 +11,14 @@ import { temperatureFor } from '../kitchen/temperature.js';
 import type { Mention } from '../recipe/recipe.js';
 import { amountEdits, applyEdits } from './edit.js';
 import type { Problem } from './problem.js';
-import { theRest } from './shares.js';
+import { type SharedFood, theRest } from './shares.js';
 import type { PlacedProblem, VersionMention } from './version.js';
 
 /** An annotation as its author wrote it for a kitchen, judged there. */
 export function writtenMention(mention: Mention, kitchen: Kitchen): VersionMention {
   const problems = [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
   const least = mention.kind === 'core' && mention.class !== null ? safeMinimum(kitchen, mention.class) : null;
-  return { mention, text: mention.text, hold: least?.hold ?? '', areaDrift: null, problems };
+  return { mention, text: mention.text, foods: [], hold: least?.hold ?? '', areaDrift: null, problems };
 }
 
 /**
@@ -30,23 +30,23 @@ export function convertedMention(
   mention: Mention,
   native: Kitchen,
   kitchen: Kitchen,
-  share: string | null,
+  share: readonly SharedFood[],
 ): VersionMention {
   const written = writtenMention(mention, native);
-  const { text, hold } = inKitchen(mention, native, kitchen, share);
+  const { text, hold, foods = [] } = inKitchen(mention, native, kitchen, share);
   const areaDrift = mention.kind === 'pan' ? (panFor(mention.reading, native, kitchen)?.areaDrift ?? null) : null;
-  return { mention, text: text ?? mention.text, hold, areaDrift, problems: written.problems };
+  return { mention, text: text ?? mention.text, foods, hold, areaDrift, problems: written.problems };
 }
 
 function inKitchen(
   mention: Mention,
   native: Kitchen,
   kitchen: Kitchen,
-  share: string | null,
-): { text: string | null; hold: string } {
+  share: readonly SharedFood[],
+): { text: string | null; hold: string; foods?: VersionMention['foods'] } {
   switch (mention.kind) {
     case 'amount':
-      return { text: share === null ? null : shareText(mention, share, kitchen), hold: '' };
+      return { ...shareText(mention, share, kitchen), hold: '' };
     case 'oven': {
       const heat = ovenHeat(mention.settings, native);
       return { text: heat === null ? null : writeOven(dialSettings(heat, kitchen)), hold: '' };
@@ -62,14 +62,41 @@ function inKitchen(
   }
 }
 
-/** A share takes the place of the amount; other words of the annotation (`2 onions`, `½ cup cream`) are kept. */
-function shareText(mention: Extract<Mention, { kind: 'amount' }>, share: string, kitchen: Kitchen): string {
+/**
+ * A share takes the place of the amount; other words of the annotation (`2 onions`, `½ cup cream`) are kept. Of several foods that take
+ * the listed one's place each is named.
+ */
+function shareText(
+  mention: AmountMention,
+  share: readonly SharedFood[],
+  kitchen: Kitchen,
+): { text: string | null; foods: VersionMention['foods'] } {
   const { reading, food } = mention;
-  if (reading.food === null || reading.amountSpans.length === 0) return share;
-  const name = food === null ? null : translateName(food, reading.food.text, kitchen.id);
-  const named = name === null ? [] : [{ ...reading.food.span, text: name }];
-  return applyEdits(mention.text, [...amountEdits(reading, share === theRest ? `${theRest} of the` : share), ...named]);
+  const [first, ...others] = share;
+  if (first === undefined) return { text: null, foods: [] };
+  const named = reading.food !== null && reading.amountSpans.length > 0;
+  if (others.length > 0) {
+    const foods = share.map(({ text, name }) => ({
+      text: `${text} ${name ?? reading.food?.text ?? mention.of ?? ''}`.trim(),
+      name: name ?? mention.of ?? '',
+    }));
+    const last = foods.at(-1)?.text ?? '';
+    const all = `${foods
+      .slice(0, -1)
+      .map(({ text }) => text)
+      .join(', ')} and ${last}`;
+    if (!named || reading.food === null) return { text: all, foods };
+    const gone = { ...reading.food.span, text: '' };
+    return { text: applyEdits(mention.text, [...amountEdits(reading, all), gone]).trimEnd(), foods };
+  }
+  if (!named || reading.food === null) return { text: first.text, foods: [] };
+  const name = first.name ?? (food === null ? null : translateName(food, reading.food.text, kitchen.id));
+  const renamed = name === null ? [] : [{ ...reading.food.span, text: name }];
+  const amount = first.text === theRest ? `${theRest} of the` : first.text;
+  return { text: applyEdits(mention.text, [...amountEdits(reading, amount), ...renamed]), foods: [] };
 }
+
+type AmountMention = Extract<Mention, { kind: 'amount' }>;
 
 function coreText(
   readings: readonly TemperatureReading[],

@@ -22,23 +22,41 @@ export interface PlacedProblem {
   span: Span;
 }
 
-/** One ingredient line of a version. */
-export interface VersionLine {
-  line: Line;
-  /** The line's food in this version: a stand-in where its own is not sold, null where it is not known. */
+/** One food that a line has in a version, with its amount. */
+export interface VersionFood {
+  /** A stand-in where the line's own food is not sold, null where it is not known. */
   food: Food | null;
-  /** What to replace in the line's words; empty for a line that reads as it was written. */
-  edits: Edit[];
-  /** The amount of this version; null for a line with none. */
+  /** What the version calls a stand-in, in the form that the line asks for: `digestive biscuit crumbs`; null for the line's own food. */
+  name: string | null;
+  /** The amount of this version; null where none is stated, or where another line's amount holds it. */
   stated: Stated | null;
-  /** What the native line weighs. */
+  /** What the native line asks of it; of all lines that the amount serves, where lines are merged. */
   native: Weighed;
   /** What this version's amount weighs. */
   chosen: Weighed;
+  /** How much of `chosen` is this line's own: all of it, unless the amount serves other lines too. */
+  portion: Weighed;
   /** Chosen over native, less one; null where either is not known. */
   drift: Exact | null;
   /** What to buy; null where nothing is known of it. */
   bought: Bought | null;
+}
+
+/** A further food of a line, for lists that give it a line of its own. */
+export interface FurtherFood extends VersionFood {
+  /** What to replace in the line's words so that they state this food by itself. */
+  alone: Edit[];
+}
+
+/** One ingredient line of a version. */
+export interface VersionLine extends VersionFood {
+  line: Line;
+  /** What to replace in the line's words, so that they state all its foods; empty for a line that reads as it was written. */
+  edits: Edit[];
+  /** The same with its first food only. */
+  alone: Edit[];
+  /** The other foods of a stand-in, in the larder's order. */
+  also: FurtherFood[];
   problems: PlacedProblem[];
   /** Allergens that a stand-in adds. */
   notes: LineNote[];
@@ -63,6 +81,8 @@ export interface VersionMention {
   mention: Mention;
   /** What is read in this version. */
   text: string;
+  /** The same by food, where several take the place of the one that it is a share of; otherwise empty. */
+  foods: { text: string; name: string }[];
   /** A hold or rest that belongs to a core temperature. */
   hold: string;
   /** Base area of a pan over the written one's, less one; null for all else, and where it is not known. */

@@ -1,6 +1,7 @@
 import {
   codesOfLines,
   type Edit,
+  type FurtherFood,
   type Kitchen,
   nameIn,
   statedIn,
@@ -9,7 +10,7 @@ import {
   type VersionLine,
   type VersionPart,
 } from '@retare/core';
-import type { ListItem, Nodes, PhrasingContent } from 'mdast';
+import type { ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
 import type { ContainerDirective, TextDirective } from 'mdast-util-directive';
 import { mentionsOf } from '../place/annotation-readings.js';
 import { spliceWords } from '../place/splice-words.js';
@@ -38,10 +39,23 @@ export function draftIngredients(
     if (isExcuse(node)) return [];
     const line = byNode.get(node);
     if (line === undefined) return undefined;
-    if (node.type === 'paragraph')
-      return [{ type: 'paragraph', children: lineContent(line, node.children, version, reading) }];
+    if (node.type === 'paragraph') return [paragraphOf(node, line)];
     if (node.type !== 'listItem') return undefined;
-    return isMerged(line) ? [] : [copyNode(node, replacing), ...furtherFoods(line).map((text) => itemLike(node, text))];
+    return isMerged(line)
+      ? []
+      : [copyNode(node, replacing), ...line.also.flatMap((food) => furtherItem(node, line, food))];
+  };
+  const paragraphOf = (node: Paragraph, line: VersionLine): Paragraph => ({
+    type: 'paragraph',
+    children: lineContent({ ...line, edits: line.alone }, node.children, version, reading),
+  });
+  /** A further food of a stand-in: an item like its line's, without what else stands in it. */
+  const furtherItem = (node: ListItem, line: VersionLine, food: FurtherFood): ListItem[] => {
+    const own = reading.lines.get(line.line.key)?.paragraph;
+    if (food.stated === null || own === undefined) return [];
+    const { type, spread, checked } = node;
+    const marked = { ...(spread == null ? {} : { spread }), ...(checked == null ? {} : { checked }) };
+    return [{ type, ...marked, children: [paragraphOf(own, { ...line, ...food })] }];
   };
   const draft = copyNode(block, replacing);
   draft.attributes = {
@@ -50,30 +64,6 @@ export function draftIngredients(
     from: codesOfLines(native).join(' '),
   };
   return draft;
-}
-
-/** What joins the foods of a stand-in in one line: `240 ml milk and 1 tbsp lemon juice`. */
-const joint = / and (?=[\d¼-¾⅐-⅞])/u;
-
-function standsInEdit({ line, edits, food }: VersionLine): Edit | undefined {
-  return food === line.food
-    ? undefined
-    : edits.find(({ start, text }) => start === line.name?.span.start && joint.test(text));
-}
-
-/** The second and further foods of a stand-in, each with its amount. */
-function furtherFoods(line: VersionLine): string[] {
-  return standsInEdit(line)?.text.split(joint).slice(1) ?? [];
-}
-
-function firstFoodOnly(line: VersionLine): Edit[] {
-  const edit = standsInEdit(line);
-  return line.edits.map((each) => (each === edit ? { ...each, text: each.text.split(joint)[0] ?? '' } : each));
-}
-
-function itemLike({ type, spread, checked }: ListItem, text: string): ListItem {
-  const content: ListItem['children'] = [{ type: 'paragraph', children: [{ type: 'text', value: text }] }];
-  return { type, ...(spread == null ? {} : { spread }), ...(checked == null ? {} : { checked }), children: content };
 }
 
 /** Its native line states an amount, and what serves it is stated in another line. */
@@ -87,7 +77,7 @@ function lineContent(
   version: Version,
   reading: RecipeReading,
 ): PhrasingContent[] {
-  const content = spliceWords(children, [...firstFoodOnly(line), ...annotationEdits(line, version, reading)]);
+  const content = spliceWords(children, [...line.edits, ...annotationEdits(line, version, reading)]);
   return content.map((node) =>
     copyNode(node, (each) => (each.type === 'textDirective' ? [renamed(each, line, version.kitchen)] : undefined)),
   );

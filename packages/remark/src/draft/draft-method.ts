@@ -2,7 +2,7 @@ import {
   applyEdits,
   codesOfMethod,
   lengthFor,
-  listed,
+  listing,
   type Mention,
   type PanReport,
   readingIn,
@@ -43,7 +43,7 @@ export function draftMethod({ steps, mentions }: VersionSteps, context: MethodCo
   const draft = copyNode(block, (node) => {
     if (isExcuse(node)) return [];
     const own = node.type === 'textDirective' ? byKey.get(context.reading.mentionKeys.get(node) ?? '') : undefined;
-    return own === undefined || node.type !== 'textDirective' ? undefined : [annotation(node, own, context)];
+    return own === undefined || node.type !== 'textDirective' ? undefined : annotation(node, own, context);
   });
   draft.attributes = {
     ...(native.id === null ? {} : { id: native.id }),
@@ -59,15 +59,35 @@ function differs({ mention, text }: VersionMention, context: MethodContext): boo
   return text !== mention.text || (mention.kind === 'pan' && countIn(mention, context) !== nativeCount(mention));
 }
 
-function annotation(node: TextDirective, own: VersionMention, context: MethodContext): PhrasingContent {
+function annotation(node: TextDirective, own: VersionMention, context: MethodContext): PhrasingContent[] {
+  if (own.foods.length > 0) return own.foods.flatMap((food, at) => sharedFood(node, food, own.foods.length - at));
   const text = textOf(own, context);
   // `the rest` is no amount that could be read back.
-  if (own.mention.kind === 'amount' && !statesAmount(text, context.version)) return { type: 'text', value: text };
+  if (own.mention.kind === 'amount' && !statesAmount(text, context.version)) return [{ type: 'text', value: text }];
   const copy = copyNode(node, () => undefined);
   if (text !== own.mention.text) copy.children = [{ type: 'text', value: text }];
   const attributes = attributesOf(own.mention, context);
   for (const [key, value] of Object.entries(attributes)) copy.attributes = { ...copy.attributes, [key]: value };
-  return copy;
+  return [copy];
+}
+
+/**
+ * Each food of a share is an amount of its own, that can be checked.
+ *
+ * @param left How many foods are still to come, this one counted.
+ */
+function sharedFood(
+  node: TextDirective,
+  { text, name }: VersionMention['foods'][number],
+  left: number,
+): PhrasingContent[] {
+  const copy = copyNode(node, () => undefined);
+  const share: TextDirective = {
+    ...copy,
+    children: [{ type: 'text', value: text }],
+    attributes: { ...copy.attributes, of: name },
+  };
+  return left === 1 ? [share] : [share, { type: 'text', value: left === 2 ? ' and ' : ', ' }];
 }
 
 function statesAmount(text: string, { kitchen }: Version): boolean {
@@ -122,17 +142,14 @@ function nameIn({ line, edits }: VersionLine, { kitchen }: Version): string | nu
 /** Finds the version's line that a share is of. */
 export function sharedLines(
   version: Version,
-  native: Parameters<typeof listed>[2],
-  foods: Parameters<typeof listed>[3],
+  native: Parameters<typeof listing>[1],
+  foods: Parameters<typeof listing>[2],
 ): MethodContext['lineOf'] {
   const lines = version.parts.flatMap((part) => part.lines);
+  const byLine = new Map(lines.map((each) => [each.line, each]));
+  const listed = listing([...byLine.keys()], native, foods);
   return (mention) => {
-    const own = listed(
-      mention,
-      lines.map(({ line }) => line),
-      native,
-      foods,
-    );
-    return lines.find(({ line }) => line === own) ?? null;
+    const own = listed(mention);
+    return own === null ? null : (byLine.get(own) ?? null);
   };
 }

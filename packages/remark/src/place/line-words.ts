@@ -5,6 +5,7 @@ import {
   nameIn,
   translateName,
   type Version,
+  type VersionFood,
   type VersionLine,
 } from '@retare/core';
 import type { PhrasingContent } from 'mdast';
@@ -77,7 +78,7 @@ function noteText(note: LineNote): string[] {
 }
 
 /** A line's food by the word that a cook of that kitchen reads for it. */
-export function shownName({ line, food }: VersionLine, kitchen: string): string {
+export function shownName({ line }: VersionLine, { food }: VersionFood, kitchen: string): string {
   const standsIn = food !== null && food !== line.food;
   if (standsIn) return nameIn(food, kitchen).many;
   const written = (line.name?.text ?? line.reading.food?.text ?? line.text).trim();

@@ -1,8 +1,11 @@
 import {
   type Bought,
   type Exact,
+  foodsIn,
   type Kitchen,
   plural,
+  type Stated,
+  type VersionFood,
   type VersionLine,
   type VersionPart,
   type Weighed,
@@ -23,7 +26,7 @@ import { marks } from './variants.js';
  * @returns Null where nothing was worked out.
  */
 export function working(part: VersionPart, kitchen: Kitchen, native: string): RootContent | null {
-  const items = part.lines.flatMap((line) => workingOf(line, part, kitchen) ?? []);
+  const items = part.lines.flatMap((line) => workingOf(line, part, kitchen));
   if (items.length === 0) return null;
   const list: RootContent = {
     type: 'list',
@@ -42,28 +45,32 @@ export function working(part: VersionPart, kitchen: Kitchen, native: string): Ro
   return blockElement('details', { dataRetare, className: ['retare-working', ...className] }, [summary, list]);
 }
 
-function workingOf(line: VersionLine, part: VersionPart, kitchen: Kitchen): string | null {
-  if (line.stated === null) return null;
-  const parts = [
-    part.standing === 'converted' ? conversion(line, kitchen) : null,
-    shopping(line.bought, kitchen),
-  ].filter((each) => each !== null);
-  return parts.length === 0 ? null : `${shownName(line, kitchen.id)}: ${parts.join('; ')}`;
+function workingOf(line: VersionLine, part: VersionPart, kitchen: Kitchen): string[] {
+  return foodsIn(line).flatMap((own) => {
+    if (own.stated === null) return [];
+    const parts = [
+      part.standing === 'converted' ? conversion(line, own, own.stated, kitchen) : null,
+      shopping(own.bought, kitchen),
+    ].filter((each) => each !== null);
+    return parts.length === 0 ? [] : [`${shownName(line, own, kitchen.id)}: ${parts.join('; ')}`];
+  });
 }
 
-function conversion(line: VersionLine, kitchen: Kitchen): string | null {
+function conversion(line: VersionLine, own: VersionFood, stated: Stated, kitchen: Kitchen): string | null {
   const span = line.line.reading.amountSpans[0];
-  if (line.stated === null || span === undefined) return null;
+  if (span === undefined) return null;
   // What reads as it was written was not rounded.
   if (!line.edits.some(({ start, end }) => start < span.end && span.start < end)) return null;
   const written = line.line.text.slice(span.start, span.end).trim();
-  const here = writeStated(line.stated, kitchen);
+  const here = writeStated(stated, kitchen);
   // Spoons of one food say nothing of spoons of another.
-  const unit = line.food === line.line.food ? (line.stated.statements[0]?.[0]?.unit ?? 'g') : 'g';
-  const exact = exactWords(line.native, unit);
+  const unit = own.food === line.line.food ? (stated.statements[0]?.[0]?.unit ?? 'g') : 'g';
+  const exact = exactWords(own.native, unit);
   if (here === written || exact === null) return null;
-  const drift = line.drift === null ? '' : `, ${percent(line.drift)}`;
-  return `${written}, exactly ${exact}, became ${here}${drift}`;
+  const drift = own.drift === null ? '' : `, ${percent(own.drift)}`;
+  // Of a mixture each food is a share of what is written.
+  const from = line.also.length === 0 ? written : `of ${written} ${line.line.name?.text.trim() ?? ''}`.trimEnd();
+  return `${from}, exactly ${exact}, became ${here}${drift}`;
 }
 
 /** The unrounded amount, in the kind of unit that is shown. */
