@@ -61,6 +61,17 @@ describe('unbuyable', () => {
     expect(found[1]?.text).toMatch(/^UK and EU shops sell butter beans/);
   });
 
+  test('names a can of what comes in other containers there', () => {
+    expect(said(ukLines('1 tin chicken stock'), 'unbuyable')).toEqual([
+      expect.objectContaining({
+        severity: 'error',
+        kitchens: ['uk'],
+        at: '1 tin',
+        text: 'UK shops sell chicken stock in 500 ml pouches, so `1 tin` cannot be bought. Re-author the line',
+      }),
+    ]);
+  });
+
   test.for([
     { line: '2 (15-oz) cans butter beans', why: 'whole packs' },
     { line: '2 large eggs', why: 'whole pieces' },

@@ -68,6 +68,12 @@ describe('compiling the data files', () => {
       says: '27:16 This says neither how the food is sold nor that it is not. Write `packs`, `loose`, `singly`, `tap` or `not-sold`',
     },
     {
+      written: '{ size: 150 ml, word: pot, whole: no }, { size: 300 ml, word: pot, whole: no }',
+      instead:
+        '{ size: 150 ml, word: pot, whole: no, usual: true }, { size: 300 ml, word: tub, whole: no, usual: true }',
+      says: '20:118 `packs` has two usual sizes of a tub. Keep one',
+    },
+    {
       written: 'share: 1/2',
       instead: 'share: 50%',
       says: '26:42 `share` takes a fraction from 0 to 1, not `50%`. Write `0.5`',

@@ -19,6 +19,7 @@ export interface Candidates {
 const awkwardness = 0.0005;
 const otherEgg = 0.008;
 const seldomEgg = 0.02;
+const otherPack = 0.001;
 /** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
 const least = 0.75 / Math.exp(0.36);
 const most = (4 / 3) * Math.exp(0.36);
@@ -48,9 +49,20 @@ function wholePacks({ packs }: Sold, { grams, unit }: Wanted): Candidates {
   const list = packs.flatMap((pack) => {
     // A cup of chickpeas is drained already; a tin against a tin is net against net.
     const each = unit !== 'pack' && pack.drainedGrams !== null ? Number(pack.drainedGrams) : Number(pack.grams);
-    return upTo(grams, each, pack.whole === 'half' ? 0.5 : 1).map((size) => ({ grams: size, fixed: 0 }));
+    return upTo(grams, each, pack.whole === 'half' ? 0.5 : 1).map((size) => ({
+      grams: size,
+      fixed: isUsual(pack, size / each, packs) ? 0 : otherPack,
+    }));
   });
   return { list, setsBatch: true, step: 0 };
+}
+
+/** Of a size that is usual, or the only one known, or as much as several usual packs in fewer. */
+function isUsual(pack: Pack, count: number, packs: readonly Pack[]): boolean {
+  const usual = packs.find((each) => each.usual && each.word === pack.word);
+  if (usual === undefined || pack.usual) return true;
+  const contents = count * Number(pack.grams);
+  return [...Array(40).keys()].some((n) => n >= count && Math.abs((n * Number(usual.grams)) / contents - 1) <= 0.03);
 }
 
 function pieces({ grams, count }: Wanted): Candidates {

@@ -11,6 +11,7 @@ function packed(grams: readonly number[], whole: 'yes' | 'half' | 'no'): Sold {
     grams: new Exact(each),
     drainedGrams: null,
     whole,
+    usual: false,
     marks: null,
   }));
   return { sold: true, packs, loose: false, singly: false, tap: false, standIns: [], source: 'made by hand' };

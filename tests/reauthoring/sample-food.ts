@@ -9,10 +9,19 @@ export interface ShortPack {
   grams?: number;
   drained?: number;
   whole?: Pack['whole'];
+  usual?: boolean;
 }
 
 /** A pack that a shop has. */
-export function packOf({ size, unit = 'g', word = 'tin', grams = size, drained, whole = 'no' }: ShortPack): Pack {
+export function packOf({
+  size,
+  unit = 'g',
+  word = 'tin',
+  grams = size,
+  drained,
+  whole = 'no',
+  usual = false,
+}: ShortPack): Pack {
   return {
     size: new Exact(size),
     unit,
@@ -20,6 +29,7 @@ export function packOf({ size, unit = 'g', word = 'tin', grams = size, drained, 
     grams: new Exact(grams),
     drainedGrams: drained === undefined ? null : new Exact(drained),
     whole,
+    usual,
     marks: null,
   };
 }

@@ -104,7 +104,7 @@ function withBakery(): Setting {
     sold: {
       any: {
         sold: true,
-        packs: [{ ...bottle, drainedGrams: null, whole: 'yes', marks: null }],
+        packs: [{ ...bottle, drainedGrams: null, whole: 'yes', usual: false, marks: null }],
         loose: false,
         singly: false,
         tap: false,

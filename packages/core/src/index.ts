@@ -43,6 +43,7 @@ export { baseArea, type PanChoice, panFor } from './kitchen/pan.js';
 export { type Remainder, remainderOf } from './kitchen/remainder.js';
 export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/safe.js';
 export { temperatureFor } from './kitchen/temperature.js';
+export { packMeant, sameContainer } from './kitchen/unsized-pack.js';
 export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/authored-ratios.js';
 export type { Infeasible, Obstacle } from './reauthor/infeasible.js';
 export { matchLines } from './reauthor/match-lines.js';

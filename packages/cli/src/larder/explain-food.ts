@@ -89,11 +89,11 @@ function soldRows(food: Food, kitchen: string, larder: Larder): Row[] {
   ];
 }
 
-function packText({ size, unit, word, grams, drainedGrams, whole, marks }: Pack): string {
+function packText({ size, unit, word, grams, drainedGrams, whole, usual, marks }: Pack): string {
   const drained = drainedGrams === null ? '' : `, ${drainedGrams} g drained`;
   const marked = marks === null ? '' : `, marked every ${marks.size} ${marks.unit} (${short(marks.grams)} g)`;
   const use = { yes: 'used whole', half: 'used whole or half', no: 'any part is used' }[whole];
-  return `${size} ${unit} ${word}: ${short(grams)} g${drained}${marked}, ${use}`;
+  return `${size} ${unit} ${word}: ${short(grams)} g${drained}${marked}, ${use}${usual ? ', the usual one' : ''}`;
 }
 
 function standInRow(food: Food, standIn: Sold['standIns'][number], larder: Larder): Row {

@@ -66,6 +66,8 @@ export interface Pack {
   /** Weight once drained, where a source gives it. */
   drainedGrams: Exact | null;
   whole: UseWhole;
+  /** Of several sizes in one container the one that `1 can` of it means. */
+  usual: boolean;
   /** Marks on the wrapper: a cut every `grams`, which a cook there reads as `size` `unit`. */
   marks: { size: Exact; unit: MassUnit | VolumeUnit; grams: Exact } | null;
 }

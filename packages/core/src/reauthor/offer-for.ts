@@ -6,7 +6,8 @@ import type { Sold } from '../food/food.js';
 import { pieceGrams } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { lengthFor } from '../kitchen/length.js';
-import { wholeEgg } from '../version/weigh-line.js';
+import { areOtherThanUsual } from '../kitchen/unsized-pack.js';
+import { isContainer, wholeEgg } from '../version/weigh-line.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { measuredOffer } from './measured-offer.js';
@@ -60,7 +61,7 @@ function asLong(demand: Demand, { kitchen }: OfferContext): Offer {
 function isWeighedPiece({ reading, food, base }: Demand): boolean {
   const unit = reading.amounts[0]?.unit;
   if (base !== 'g') return false;
-  return (unit === 'stick' && food?.role === 'fat') || unit === 'can' || unit === 'tin' || unit === 'packet';
+  return (unit === 'stick' && food?.role === 'fat') || (unit !== undefined && isContainer(unit));
 }
 
 interface Counted {
@@ -131,9 +132,10 @@ function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
     const each = packSize(demand, pack);
     wholes.push(each * step);
     for (const count of countsWithin(each, step, reach(demand, context))) {
+      const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
       const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
-        list.add(demand, meanOf(stated) * each, fixed, () => ({ ...stated, pack: label }));
+        list.add(demand, meanOf(stated) * each, fixed + extra, () => ({ ...stated, pack: label }));
     }
   }
   return list.offer(wholes, 0);

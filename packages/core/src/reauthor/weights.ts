@@ -19,6 +19,8 @@ export interface Weights {
   otherEgg: number;
   /** And of a size that is not on every shelf. */
   seldomEgg: number;
+  /** Cost of packs in another size than the usual one of their container. */
+  otherPack: number;
   /** Weight of the squared distance of the pan's base from the batch. */
   pan: number;
   /** Cost of another number of pans than the author's. */
@@ -54,6 +56,7 @@ export const defaultWeights: Weights = {
   awkward: 0.0005,
   otherEgg: 0.008,
   seldomEgg: 0.02,
+  otherPack: 0.001,
   pan: 0.3,
   otherPans: 0.01,
   limits: {

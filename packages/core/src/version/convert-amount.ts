@@ -13,7 +13,7 @@ import { measuresBy, nearestOf } from '../kitchen/measure.js';
 import { marksOn } from '../kitchen/wrapper.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
-import { type WeighedAmount, weighingOf, weighReading, wholeEgg } from './weigh-line.js';
+import { isContainer, type WeighedAmount, weighingOf, weighReading, wholeEgg } from './weigh-line.js';
 import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
 
 /** Whose amount goes where. */
@@ -106,7 +106,7 @@ function isCounted(stated: Stated, food: Food | null): boolean {
   const unit = stated.statements[0]?.[0]?.unit;
   if (stated.pack !== null || unit === undefined || dimensionOf(unit) !== 'count') return false;
   if (unit === 'stick') return food?.role !== 'fat';
-  return unit !== 'can' && unit !== 'tin' && unit !== 'packet';
+  return !isContainer(unit);
 }
 
 function convertEggs(stated: Stated, weighed: WeighedAmount, kitchen: Kitchen): Stated {

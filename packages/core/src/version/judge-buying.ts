@@ -4,6 +4,7 @@ import { Exact } from '../exact.js';
 import type { Food, Pack, Sold } from '../food/food.js';
 import { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
 import { remainderOf } from '../kitchen/remainder.js';
+import { isCan } from '../kitchen/unsized-pack.js';
 import type { Judged } from './judge-measuring.js';
 import type { Problem } from './problem.js';
 import { isLabelled, wholeEgg } from './weigh-line.js';
@@ -29,6 +30,7 @@ export function judgeBuying(judged: Judged): Shopping {
   }
   const problem =
     packSize(judged, food, sold) ??
+    noCan(judged, food, sold) ??
     partOfPiece(judged, food) ??
     partOfPack(judged, food, sold) ??
     offStep(judged, food, sold);
@@ -55,6 +57,14 @@ function packSize({ stated, weighed, text }: Judged, food: Food, sold: Sold): Pr
     packs: [...sold.packs],
     nearest: nearestWhole(weighed.grams, sold),
   };
+}
+
+/** `1 can` of what comes in other containers there: nobody can tell how much that is. */
+function noCan({ stated, weighed, text }: Judged, food: Food, sold: Sold): Problem | null {
+  const unit = stated.statements[0]?.[0]?.unit;
+  if (stated.pack !== null || weighed.grams !== null || (unit !== 'can' && unit !== 'tin')) return null;
+  if (sold.packs.length === 0 || sold.packs.some(({ word }) => isCan(word))) return null;
+  return { rule: 'unbuyable', reason: 'pack-size', text, food, packs: [...sold.packs], nearest: [] };
 }
 
 /** Part of a use-whole food: half a tin, 820 g of beans from 400 g tins. */
@@ -129,12 +139,28 @@ function distance(pack: Pack, grams: Exact): Exact {
   return count.times(pack.grams).minus(grams).abs();
 }
 
-function shop({ stated, weighed, kitchen }: Judged, sold: Sold): Bought | null {
+function shop(judged: Judged, sold: Sold): Bought | null {
+  const { stated, weighed, kitchen } = judged;
   const unit = stated.statements[0]?.[0]?.unit;
   if (sold.tap) return null;
   const single = sold.singly && unit !== undefined && dimensionOf(unit) === 'count' && stated.pack === null;
   if (single || weighed.grams === null || weighed.grams.isZero()) return null;
-  return buy(weighed.grams, sold, counterStepGrams(kitchen));
+  return asNamed(judged, sold) ?? buy(weighed.grams, sold, counterStepGrams(kitchen));
+}
+
+/** A line that names packs of the shop says itself what to buy; half a pack leaves the other half. */
+function asNamed({ stated, food }: Judged, sold: Sold): Bought | null {
+  const count = stated.statements[0]?.[0]?.low;
+  const label = stated.pack;
+  if (label === null || label.word === '' || food === null || count === undefined) return null;
+  const pack = sold.packs.find((each) => isLabelled(each, label, food));
+  if (pack === undefined) return null;
+  const whole = count.ceil();
+  return {
+    packs: [{ count: whole.toNumber(), pack }],
+    looseGrams: null,
+    leftoverGrams: pack.grams.times(whole.minus(count)),
+  };
 }
 
 /** A remainder that spoils, or that is too little to keep. Packs that stand in a cupboard are no remainder. */

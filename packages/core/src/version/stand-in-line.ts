@@ -75,7 +75,7 @@ function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversi
   return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
     const food = foods.get(id);
     if (food === undefined) return [];
-    const weighing = { food, kitchen, prep: '', sizeWord: '', ownWeights };
+    const weighing = { food, kitchen, prep: '', sizeWord: '', container: null, ownWeights };
     const shareOf = ({ grams }: Weighed): Weighed =>
       grams === null
         ? { grams, millilitres: null }

@@ -1,13 +1,15 @@
+import { type UnsizedContainer, unsizedContainer } from '../amount/container.js';
 import type { LineReading } from '../amount/reading.js';
 import { dimensionOf, isMassUnit, isVolumeUnit } from '../amount/size.js';
 import { type Stated, statedIn } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
 import type { Food, Pack } from '../food/food.js';
-import { fromGrams, nothing, type StatedWeights, type Weighed, weigh } from '../food/weigh.js';
+import { fromGrams, nothing, pieceKey, type StatedWeights, type Weighed, weigh } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
 import { eggSizeNamed, sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { packMeant } from '../kitchen/unsized-pack.js';
 import { gramsByWrapper } from '../kitchen/wrapper.js';
 import { samePack } from './whole-packs.js';
 
@@ -33,6 +35,8 @@ export interface Weighing {
   kitchen: Kitchen;
   prep: string;
   sizeWord: string;
+  /** The container of a line that counts some and does not say what they hold. */
+  container: UnsizedContainer | null;
   ownWeights: StatedWeights;
 }
 
@@ -49,7 +53,14 @@ export function weighingOf(
   kitchen: Kitchen,
   ownWeights: StatedWeights,
 ): Weighing {
-  return { food, kitchen, prep: measuredAs(reading), sizeWord: reading.size?.text ?? '', ownWeights };
+  return {
+    food,
+    kitchen,
+    prep: measuredAs(reading),
+    sizeWord: reading.size?.text ?? '',
+    container: unsizedContainer(reading),
+    ownWeights,
+  };
 }
 
 /** What an amount weighs where it stands; null for a line with no amount. */
@@ -59,8 +70,7 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
   if (stated === null || terms === undefined || first === undefined) return null;
   if (stated.pack !== null) return weighPacks(stated, weighing);
   const unit = first.unit;
-  const container = unit === 'can' || unit === 'tin' || unit === 'packet';
-  const usual = container ? onlyPack(weighing) : null;
+  const usual = isContainer(unit) ? unsizedPack(unit, weighing) : null;
   if (usual !== null) return counted(first.low, first.high, usual, weighing);
   const low = sum(terms.map((term) => weighTerm(term.low, term.unit, stated, weighing)));
   const ranged = terms.some((term) => term.high !== null);
@@ -142,10 +152,16 @@ function drained(count: Exact, pack: Pack | null, { prep }: Weighing): Exact | n
   return pack?.drainedGrams != null && /\bdrained\b/i.test(prep) ? pack.drainedGrams.times(count) : null;
 }
 
-/** `1 can butter beans`: the one size that is sold there. */
-function onlyPack({ food, kitchen }: Weighing): Pack | null {
-  const packs = food === null ? [] : (soldIn(food, kitchen.id)?.packs ?? []);
-  return packs.length === 1 ? (packs[0] ?? null) : null;
+/** Whether a unit counts containers of the shop. */
+export function isContainer(unit: string): unit is 'can' | 'tin' | 'packet' {
+  return unit === 'can' || unit === 'tin' || unit === 'packet';
+}
+
+/** `1 can butter beans`: the size that a cook there takes. What the author says that one weighs goes before. */
+function unsizedPack(unit: 'can' | 'tin' | 'packet', { food, kitchen, container, ownWeights }: Weighing): Pack | null {
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (food === null || sold === null || ownWeights.perPiece.has(pieceKey(food.id, unit))) return null;
+  return packMeant(sold, container ?? { word: unit, size: null });
 }
 
 function counted(low: Exact, high: Exact | null, pack: Pack, weighing: Weighing): WeighedAmount {
@@ -153,7 +169,7 @@ function counted(low: Exact, high: Exact | null, pack: Pack, weighing: Weighing)
   return {
     low: of(low),
     high: high === null ? null : of(high),
-    dimension: 'mass',
+    dimension: weighing.food?.pours ? 'volume' : 'mass',
     drainedGrams: drained(low, pack, weighing),
     pack,
     count: low,

@@ -14,58 +14,59 @@ export const equalPacks = new Exact('0.03');
 /** A use-whole food may be this far from its need. */
 export const wholeLimit = new Exact('0.1');
 
-/**
- * The whole (or half, where the food allows it) packs of one size that are nearest to a need.
- *
- * @param grams Net weight needed.
- * @param drainedGrams Drained weight needed, compared only where the shop's pack has one too.
- */
-export function nearestPacks(grams: Exact, drainedGrams: Exact | null, sold: Sold): WholePacks | null {
-  let best: WholePacks | null = null;
-  for (const pack of sold.packs) {
-    if (pack.whole === 'no') continue;
-    const byDrained = drainedGrams !== null && pack.drainedGrams !== null;
-    const need = byDrained ? drainedGrams : grams;
-    const size = byDrained && pack.drainedGrams !== null ? pack.drainedGrams : pack.grams;
-    const step = new Exact(pack.whole === 'half' ? '0.5' : 1);
-    const count = Exact.max(need.dividedBy(size).dividedBy(step).round().times(step), step);
-    const found = { pack, count, drift: count.times(size).dividedBy(need).minus(1) };
-    if (best === null || closer(found, best)) best = found;
-  }
-  return best;
-}
-
 /** What is needed of a use-whole food: one end of a range, or all there is. */
 export interface PackNeed {
+  /** Net weight. */
   grams: Exact;
+  /** Drained weight, compared only where the shop's pack has one too. */
   drainedGrams: Exact | null;
 }
 
 /**
- * Whole packs of one size for both ends of a range: nobody buys two sizes for `1–2 tins`.
+ * Whole packs (or halves, where the food allows it) of one size for both ends of a range: nobody buys two sizes for `1–2 tins`.
  *
- * @returns One entry a need, of the size whose larger drift is least; null where no pack is used whole.
+ * @returns One entry a need: of the usual size if that is within the limit, else of the size that is nearest; of sizes that count as
+ *   equal the fewest packs. Null where no pack is used whole.
  */
 export function packsForEnds(needs: readonly PackNeed[], sold: Sold): WholePacks[] | null {
-  const bySize = sold.packs.map((pack) =>
-    needs.flatMap(({ grams, drainedGrams }) => nearestPacks(grams, drainedGrams, { ...sold, packs: [pack] }) ?? []),
-  );
-  const worst = (packs: readonly WholePacks[]): WholePacks | null =>
-    packs.reduce<WholePacks | null>((far, each) => (far === null || closer(far, each) ? each : far), null);
-  let best: WholePacks[] | null = null;
-  for (const packs of bySize) {
-    const own = worst(packs);
-    const least = best === null ? null : worst(best);
-    if (own !== null && (least === null || closer(own, least))) best = packs;
-  }
-  return best;
+  const sizes = sold.packs.filter(({ whole }) => whole !== 'no').map((pack) => packsOfSize(pack, needs));
+  sizes.sort((one, other) => one.worst.comparedTo(other.worst));
+  const first = sizes.find(({ pack, worst }) => pack.usual && worst.lessThanOrEqualTo(wholeLimit)) ?? sizes[0];
+  if (first === undefined) return null;
+  const equal = sizes.filter((each) => each.packs.every((packs, at) => countsAsEqual(packs, first.packs[at])));
+  return equal.sort((one, other) => lastCount(one).comparedTo(lastCount(other)))[0]?.packs ?? first.packs;
 }
 
-/** Less drift first, then fewer packs. Drifts within a thousandth are the same to a cook. */
-function closer(one: WholePacks, other: WholePacks): boolean {
-  const difference = one.drift.abs().minus(other.drift.abs());
-  if (difference.abs().lessThan('0.001')) return one.count.lessThan(other.count);
-  return difference.isNegative();
+/** Packs of one size, one entry a need. */
+interface PacksOfSize {
+  pack: Pack;
+  packs: WholePacks[];
+  /** Their largest drift, without its sign. */
+  worst: Exact;
+}
+
+function packsOfSize(pack: Pack, needs: readonly PackNeed[]): PacksOfSize {
+  const packs = needs.map((need) => nearestCount(pack, need));
+  return { pack, packs, worst: Exact.max(0, ...packs.map(({ drift }) => drift.abs())) };
+}
+
+function nearestCount(pack: Pack, { grams, drainedGrams }: PackNeed): WholePacks {
+  const byDrained = drainedGrams !== null && pack.drainedGrams !== null;
+  const need = byDrained ? drainedGrams : grams;
+  const size = byDrained && pack.drainedGrams !== null ? pack.drainedGrams : pack.grams;
+  const step = new Exact(pack.whole === 'half' ? '0.5' : 1);
+  const count = Exact.max(need.dividedBy(size).dividedBy(step).round().times(step), step);
+  return { pack, count, drift: count.times(size).dividedBy(need).minus(1) };
+}
+
+/** Whether packs hold as much as others, but for 3 %, and are no further from the need than a cook would take. */
+function countsAsEqual({ drift }: WholePacks, other: WholePacks | undefined): boolean {
+  if (other === undefined || drift.abs().greaterThan(Exact.max(wholeLimit, other.drift.abs()))) return false;
+  return drift.plus(1).dividedBy(other.drift.plus(1)).minus(1).abs().lessThanOrEqualTo(equalPacks);
+}
+
+function lastCount({ packs }: PacksOfSize): Exact {
+  return packs.at(-1)?.count ?? new Exact(0);
 }
 
 /** The shop's pack whose size counts as equal to one that is written. */

@@ -45,6 +45,7 @@ function buildPack(pack: PackYaml, weighing: Weighing): Pack {
     grams,
     drainedGrams: pack.drained === undefined ? null : exactOf(pack.drained),
     whole: pack.whole,
+    usual: pack.usual ?? false,
     marks: marks === undefined ? null : { size: exactOf(marks.size), unit: marks.unit, grams: exactOf(marks.grams) },
   };
 }

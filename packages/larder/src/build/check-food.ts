@@ -1,4 +1,4 @@
-import type { Density, Food } from '@retare/core';
+import { type Density, type Food, sameContainer } from '@retare/core';
 import type { Fault } from '../read/problem.js';
 import { exactOf } from '../schema/exact-number.js';
 import type { FoodEntry, PackYaml, SoldYaml } from '../schema/food-schema.js';
@@ -40,9 +40,23 @@ function checkSold(sold: SoldYaml, weighing: Weighing): Fault[] {
     ];
   }
   const packs = sold.packs ?? [];
-  return packs.flatMap((pack, index) =>
-    checkPack(pack, weighing, packs[index - 1]).map((fault) => ({ ...fault, path: ['packs', index, ...fault.path] })),
-  );
+  return [
+    ...packs.flatMap((pack, index) =>
+      checkPack(pack, weighing, packs[index - 1]).map((fault) => ({ ...fault, path: ['packs', index, ...fault.path] })),
+    ),
+    ...twoUsual(packs),
+  ];
+}
+
+/** One can is the usual can. */
+function twoUsual(packs: readonly PackYaml[]): Fault[] {
+  const usual = [...packs.entries()].filter(([, pack]) => pack.usual === true);
+  return usual
+    .filter(([, pack], at) => usual.slice(0, at).some(([, { word }]) => sameContainer(word, pack.word)))
+    .map(([index, { word }]) => ({
+      path: ['packs', index, 'usual'],
+      message: `\`packs\` has two usual sizes of a ${word}. Keep one`,
+    }));
 }
 
 function checkPack(pack: PackYaml, weighing: Weighing, before: PackYaml | undefined): Fault[] {

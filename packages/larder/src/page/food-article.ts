@@ -116,9 +116,10 @@ function shopsHtml(food: Food, sold: Sold, { foods, notes }: Setting): string {
   return escapeHtml(ways.join('; ')) + notes.mark(sold.source) + standIns.join('');
 }
 
-function packText({ size, unit, word, grams, drainedGrams, whole }: Pack): string {
+function packText({ size, unit, word, grams, drainedGrams, whole, usual }: Pack): string {
   const isWeight = ['g', 'kg'].includes(unit);
   const net = isWeight ? '' : ` (${short(grams)} g)`;
   const drained = drainedGrams === null ? '' : `, ${short(drainedGrams)} g drained`;
-  return `${size} ${unit} ${word}${net}${drained}${whole === 'no' ? '' : whole === 'yes' ? ', used whole' : ', used by halves'}`;
+  const most = usual ? ', the usual one' : '';
+  return `${size} ${unit} ${word}${net}${drained}${most}${whole === 'no' ? '' : whole === 'yes' ? ', used whole' : ', used by halves'}`;
 }

@@ -52,6 +52,8 @@ const pack = z.strictObject({
   size: labelSize,
   word: text,
   whole: z.enum(useWhole),
+  // Of several sizes in one container the one that `1 can` of it means.
+  usual: z.literal(true).optional(),
   grams: aboveZero.optional(),
   drained: aboveZero.optional(),
   marks: z.strictObject({ size: aboveZero, unit: z.enum([...massUnits, ...volumeUnits]), grams: aboveZero }).optional(),
