@@ -56,6 +56,7 @@ export function printBenchmark(bench: Benchmark, withTroubles: boolean): void {
   list('infeasible', infeasible);
   list('not sold, without stand-in', bench.notSold);
   list('not to be measured or bought', bench.uncookable);
+  list('more than is bought', bench.short);
 }
 
 function list(title: string, troubles: readonly Trouble[]): void {

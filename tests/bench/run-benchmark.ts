@@ -17,7 +17,7 @@ import {
 import { builtInLarder } from '@retare/larder';
 import { type CorpusReading, type CorpusRecipe, corpusRecipes } from './corpus-recipes.ts';
 import { lineByLine } from './line-by-line.ts';
-import { count, emptyTally, isBroken, isCookable, isNotSold, type Tally } from './tally.ts';
+import { count, emptyTally, isBroken, isCookable, isNotSold, isShort, type Tally } from './tally.ts';
 
 /** Something for the authors of the larder to look at. */
 export interface Trouble {
@@ -37,6 +37,8 @@ export interface Benchmark {
   notSold: Trouble[];
   /** Lines of feasible versions that cannot be measured or bought. */
   uncookable: Trouble[];
+  /** Lines of feasible versions that ask for more than is bought for them. */
+  short: Trouble[];
   /** Milliseconds for each recipe and kitchen: the first time it is re-authored, and again. */
   first: number[];
   again: number[];
@@ -58,6 +60,7 @@ export function runBenchmark(): Benchmark {
     infeasible: [],
     notSold: [],
     uncookable: [],
+    short: [],
     first: [],
     again: [],
   };
@@ -130,6 +133,8 @@ function note(file: string, kitchen: string, { version, infeasible, ratios }: Re
   }
   bench.brokenInFeasible += ratios.filter(isBroken).length;
   bench.batchFactors.push(version.batchFactor.toNumber());
+  for (const line of lines.filter(isShort))
+    bench.short.push({ file, kitchen, words: `${line.line.text} → ${applyEdits(line.line.text, line.edits)}` });
   for (const line of lines) {
     if (isCookable(line) || isNotSold(line)) continue;
     const rules = line.problems.map(({ problem }) =>

@@ -1,11 +1,11 @@
 import {
-  buy,
-  counterStepGrams,
+  dimensionOf,
   type Exact,
   isUseWhole,
   type Kitchen,
   type RatioReport,
   remainderOf,
+  shopFor,
   soldIn,
   type Version,
   type VersionLine,
@@ -96,6 +96,22 @@ export function isBroken({ native, version, limit }: RatioReport): boolean {
   return Math.abs(version / native - 1) > limit + 1e-6;
 }
 
+/** Whether a line asks for more than what is bought for it holds, by labels in its own kind of unit; half a per cent is no more. */
+export function isShort({ bought, stated, chosen: { grams } }: VersionLine): boolean {
+  const term = stated?.statements[0]?.[0];
+  if (bought === null || term === undefined || grams === null) return false;
+  const packs = bought.packs.map(({ count: times, pack }) => ({ times, pack }));
+  if (stated?.pack != null)
+    return packs.every(({ times, pack }) => pack.word !== stated.pack?.word || term.low.gt(times));
+  if (packs.some(({ pack: { unit } }) => unit === 'count' || dimensionOf(unit) !== dimensionOf(term.unit)))
+    return false;
+  const held = packs.reduce(
+    (sum, { times, pack }) => sum + times * pack.grams.toNumber(),
+    bought.looseGrams?.toNumber() ?? 0,
+  );
+  return held < grams.toNumber() * 0.995;
+}
+
 function driftOf(line: VersionLine, native: VersionLine | undefined, batch: Exact): number | null {
   if (line.drift !== null) return line.drift.toNumber();
   if (native === undefined || line.food !== native.food) return null;
@@ -115,8 +131,7 @@ function addLeftover(tally: Tally, { food, chosen, stated }: VersionLine, kitche
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if (food === null || sold === null || !sold.sold || sold.tap) return;
   if (chosen.grams === null || chosen.grams.isZero()) return;
-  if (sold.singly && stated?.statements[0]?.[0]?.unit === 'count') return;
-  const left = buy(chosen.grams, sold, counterStepGrams(kitchen))?.leftoverGrams.toNumber() ?? 0;
+  const left = (stated === null ? null : shopFor(stated, chosen, food, kitchen))?.leftoverGrams.toNumber() ?? 0;
   const isFresh = food.keeps.where === 'fridge' && food.keeps.days !== null;
   if (isUseWhole(sold)) tally.wholeLeftoverGrams += left;
   else if (isFresh) tally.freshLeftoverGrams += left;

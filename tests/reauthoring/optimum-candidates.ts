@@ -87,6 +87,7 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   const found: Candidate[] = [];
   let step = Number.POSITIVE_INFINITY;
   const isMarked = kitchen.scale === null && (sold?.packs.some(({ marks: on }) => on !== null) ?? false);
+  let evenShort = false;
   const add = (way: string, least: number): void => {
     // Where a wrapper says what a tablespoon is, no tablespoon says otherwise.
     if (isMarked && way === 'cup') return;
@@ -95,8 +96,12 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     if (sizes.length === 0 || Number.isNaN(each)) return;
     const own = way === 'spoon' ? Math.min(...sizes.map(({ size }) => size)) : gapIn(sizes, wanted.grams / each);
     step = Math.min(step, own * each);
-    for (const { size, awkward } of sizes)
-      found.push({ grams: size * each, fixed: Math.max(least, awkward) * awkwardness });
+    const byLabel = !evenShort && labelsAreIn(way === 'scale' || way === 'wrapper' ? 'mass' : 'volume', sold);
+    for (const { size, awkward } of sizes) {
+      const grams = size * each;
+      if (!byLabel || !isMoreThanBought(grams, sold))
+        found.push({ grams, fixed: Math.max(least, awkward) * awkwardness });
+    }
   };
   const usual = (as: Wanted, least: number): void => {
     for (const way of waysFor(food, kitchen, as, density)) add(way, least);
@@ -106,12 +111,30 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   const isNear = (): boolean => found.some(({ grams }) => Math.abs(Math.log(grams / wanted.grams)) <= 0.35);
   usual(wanted, 0);
   pinchInto(found, food, kitchen, wanted, density);
+  if (!isNear()) {
+    evenShort = true;
+    usual(wanted, 0);
+    evenShort = false;
+  }
   // What the usual tools do not come near to is measured by another kind, and then by any volume.
   if (!isNear() && wanted.unit !== 'g') usual({ ...wanted, unit: 'g' }, 3);
   if (!isNear()) for (const way of ['jug', 'cup', 'spoon']) add(way, 3);
   const near = found.filter(({ grams }) => grams >= wanted.grams * least && grams <= wanted.grams * most);
   for (const each of near) each.fixed += leftoverCost(each.grams, food, sold);
   return { list: cheapestOfEach(near), setsBatch: false, step: Number.isFinite(step) ? step : 0 };
+}
+
+/** Whether all labels say weights, or all volumes. */
+function labelsAreIn(dimension: 'mass' | 'volume', sold: Sold | null): boolean {
+  const masses = ['g', 'kg', 'oz', 'lb', 'mg'];
+  return sold?.packs.every(({ unit }) => unit !== 'count' && masses.includes(unit) === (dimension === 'mass')) ?? false;
+}
+
+/** Packs up to 3 % under an amount count as enough of it, but a line asks for no more than half a per cent above what they hold. */
+function isMoreThanBought(grams: number, sold: Sold | null): boolean {
+  if (sold === null || sold.packs.length === 0 || sold.loose || sold.tap) return false;
+  const sizes = sold.packs.map((pack) => Number(pack.grams));
+  return leastLeft(grams, sizes).bought < grams * 0.995;
 }
 
 function sizesOf(way: string, kitchen: Kitchen, sold: Sold | null): Size[] {

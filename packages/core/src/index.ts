@@ -66,5 +66,6 @@ export { applyEdits, sorted } from './version/edit.js';
 export { foodsIn, servedBy } from './version/foods-in.js';
 export type * from './version/problem.js';
 export { listing } from './version/shares.js';
+export { shopFor } from './version/shop.js';
 export { weightsStatedIn } from './version/stated-weights.js';
 export type * from './version/version.js';

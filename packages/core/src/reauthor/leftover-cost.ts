@@ -1,30 +1,48 @@
-import type { Pack, Sold } from '../food/food.js';
+import type { Keeping, Pack, Sold } from '../food/food.js';
 import { leastLeftGrams } from '../kitchen/buy.js';
+import { piecePacks } from '../version/shop.js';
 import type { Demand } from './demand.js';
 import type { Weights } from './weights.js';
 
+/** What is bought and what is left of it, in any one unit. */
+export interface Left {
+  bought: number;
+  left: number;
+}
+
 /**
- * What remains of the packs bought, as a share of them, by how it keeps, and more where anything is left at all: a pack that can be used up is. A line that weighs nothing is not enlarged to use its pack up.
+ * What remains of the packs bought for an amount, in the demand's base, as a share of them, by how it keeps, and more where anything is
+ * left at all: a pack that can be used up is.
  */
-export function leftoverCost(
+export function leftoverCost(size: number, demand: Demand, sold: Sold | null, weights: Weights): number {
+  const { food, base } = demand;
+  if (food === null || !isPacked(sold) || base !== 'g') return 0;
+  return costOfLeft(leftOf(size, sold.packs), food.keeps, weights);
+}
+
+/** The same of a number of pieces, which packs may count. */
+export function leftoverOfPieces(
+  count: number,
+  unit: string,
   size: number,
-  { food, base, weight }: Demand,
+  demand: Demand,
   sold: Sold | null,
   weights: Weights,
 ): number {
-  if (
-    weight === 0 ||
-    food === null ||
-    sold === null ||
-    base !== 'g' ||
-    sold.loose ||
-    sold.tap ||
-    sold.packs.length === 0
-  )
-    return 0;
-  const { where, days, freezes } = food.keeps;
+  const { food } = demand;
+  if (food === null || !isPacked(sold) || sold.singly) return 0;
+  const pieces = piecePacks(sold, unit);
+  if (pieces === null) return leftoverCost(size, demand, sold, weights);
+  return costOfLeft(leftOf(count, pieces.byPieces.packs), food.keeps, weights);
+}
+
+function isPacked(sold: Sold | null): sold is Sold {
+  return sold !== null && !sold.loose && !sold.tap && sold.packs.length > 0;
+}
+
+/** What a remainder costs. */
+export function costOfLeft({ bought, left }: Left, { where, days, freezes }: Keeping, weights: Weights): number {
   if (where !== 'fridge' || days === null) return 0;
-  const { bought, left } = leftOf(size, sold.packs);
   const cost = freezes ? weights.leftoverFrozen : days < 7 ? weights.leftoverFresh : 0;
   const share = bought === 0 ? 0 : cost * (left / bought);
   return left > usedUp * bought && days < keepsLong ? share + weights.packNotUsedUp : share;
@@ -35,7 +53,10 @@ const keepsLong = 14;
 /** Less than this share of a pack is what no scale shows. */
 const usedUp = 0.005;
 
-type Left = ReturnType<typeof leastLeftGrams>;
+/** Whether an amount is more than the packs hold that are bought for it: packs a little under a need count as equal to it. */
+export function isShort(size: number, sold: Sold | null): boolean {
+  return isPacked(sold) && leftOf(size, sold.packs).bought < size * (1 - usedUp);
+}
 
 const lefts = new WeakMap<readonly Pack[], Map<number, Left>>();
 

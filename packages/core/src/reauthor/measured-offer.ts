@@ -1,7 +1,7 @@
-import { dimensionOf, gramsIn } from '../amount/size.js';
+import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit } from '../amount/size.js';
 import { type Stated, statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
-import type { Food, Sold } from '../food/food.js';
+import type { Food, Pack, Sold } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
@@ -11,7 +11,7 @@ import { type Need, stateMeasure, tablesFor } from '../version/land.js';
 import { stateRange } from '../version/land-range.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
-import { leftoverCost } from './leftover-cost.js';
+import { isShort, leftoverCost } from './leftover-cost.js';
 import { pairs, stepAt } from './measured-pairs.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
 import { widestDrift } from './weights.js';
@@ -22,18 +22,16 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   const density = densityOf(demand);
   const need = needOf(demand, context);
   const step = { base: Number.POSITIVE_INFINITY };
-  addTables(tablesFor(need, context.kitchen), 0, { list, demand, sold, density, step }, context);
+  const growing = { list, demand, sold, density, step };
+  addTables(tablesFor(need, context.kitchen), 0, growing, context);
   addPinch(list, demand, context, density);
+  // Nothing else is near: then a little more than its packs hold.
+  if (!list.hasNear(demand.quantity))
+    addTables(tablesFor(need, context.kitchen), 0, { ...growing, evenShort: true }, context);
   // Fourteen cups of tomatoes are more than a cook counts out, and no scale weighs what has no known weight.
   if (!list.hasNear(demand.quantity) && need.dimension === 'volume')
-    addTables(
-      tablesFor({ ...need, dimension: 'mass' }, context.kitchen),
-      other,
-      { list, demand, sold, density, step },
-      context,
-    );
-  if (!list.hasNear(demand.quantity))
-    addTables(volumes(context.kitchen), other, { list, demand, sold, density, step }, context);
+    addTables(tablesFor({ ...need, dimension: 'mass' }, context.kitchen), other, growing, context);
+  if (!list.hasNear(demand.quantity)) addTables(volumes(context.kitchen), other, growing, context);
   if (!list.hasNear(demand.quantity)) addUnchecked(list, demand, context);
   return list.offer([], demand.base === 'g' && Number.isFinite(step.base) ? step.base : 0);
 }
@@ -57,6 +55,13 @@ interface Growing {
   density: number | null;
   /** Smallest step of its tools so far, in the demand's base. */
   step: { base: number };
+  /** Whether more than the packs hold that are bought for it is offered too. */
+  evenShort?: boolean;
+}
+
+/** Labels in the unit that a tool measures by: a carton of 284 ml holds no 290 ml. A cup of sugar may well fill the shop's pack. */
+function areMeasuredAs(base: 'g' | 'ml', packs: readonly Pack[]): boolean {
+  return packs.every(({ unit }) => (base === 'g' ? isMassUnit(unit) : unit !== 'count' && isVolumeUnit(unit)));
 }
 
 function addTables(tables: readonly Table[], least: number, growing: Growing, context: OfferContext): void {
@@ -67,9 +72,11 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
   for (const { base, measures } of tables) {
     const each = perBase(base, demand, density);
     if (each === null) continue;
+    const isLabelled = growing.evenShort !== true && sold !== null && areMeasuredAs(base, sold.packs);
     step.base = Math.min(step.base, stepAt(demand.quantity / each, measures) * each);
     for (const [low, high] of pairs(measures, demand, within, each)) {
       const size = Math.sqrt(low.near * high.near) * each;
+      if (isLabelled && demand.base === 'g' && isShort(size, sold)) continue;
       const awkward = weights.awkward * Math.max(least, low.awkwardness, high.awkwardness);
       const state = (): Stated => (low === high ? stateMeasure(low, approx) : stateRange(low, high, approx));
       list.add(demand, size, awkward + leftoverCost(size, demand, sold, weights), state);

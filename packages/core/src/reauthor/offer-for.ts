@@ -6,10 +6,12 @@ import type { Sold } from '../food/food.js';
 import { pieceGrams } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { lengthFor } from '../kitchen/length.js';
+import { remainderOf } from '../kitchen/remainder.js';
 import { areOtherThanUsual } from '../kitchen/unsized-pack.js';
 import { isContainer, wholeEgg } from '../version/weigh-line.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
+import { costOfLeft, leftoverOfPieces } from './leftover-cost.js';
 import { measuredOffer } from './measured-offer.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
 import type { Weights } from './weights.js';
@@ -23,7 +25,7 @@ export function offerFor(demand: Demand, context: OfferContext): Offer {
   if (food?.id === wholeEgg && isCounted(demand)) return eggs(demand, context);
   if (demand.base === 'g' && sold !== null && isUseWhole(sold)) return packs(demand, sold, context);
   if (isStandIn(demand) && isCounted(demand)) return standInPieces(demand, sold, context);
-  if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, context);
+  if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, sold, context);
   if (isLength(demand)) return asLong(demand, context);
   return measuredOffer(demand, sold, context);
 }
@@ -125,20 +127,37 @@ function eggs(demand: Demand, context: OfferContext): Offer {
 
 function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
   const list = new OfferList();
-  const wholes: number[] = [];
-  // Largest first: of the same contents the fewest packs are bought.
-  for (const pack of [...sold.packs].reverse()) {
-    const step = pack.whole === 'half' ? 0.5 : 1;
+  // Largest first, and whole ones before halves: of the same contents the fewest packs are bought.
+  const shelf = [...sold.packs].reverse();
+  const offered = [
+    ...shelf.map((pack) => ({ pack, step: 1 })),
+    ...shelf.filter((pack) => isHalved(demand, pack)).map((pack) => ({ pack, step: 0.5 })),
+  ];
+  for (const { pack, step } of offered) {
     const each = packSize(demand, pack);
-    wholes.push(each * step);
+    const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
     for (const count of countsWithin(each, step, reach(demand, context))) {
       const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
-      const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
+      const left = leftOfPacks(count, demand, context.weights);
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
-        list.add(demand, meanOf(stated) * each, fixed + extra, () => ({ ...stated, pack: label }));
+        list.add(demand, meanOf(stated) * each, fixed + extra + left, () => ({ ...stated, pack: label }));
     }
   }
-  return list.offer(wholes, 0);
+  return list.offer(
+    offered.map(({ pack, step }) => packSize(demand, pack) * step),
+    0,
+  );
+}
+
+/** Half a can is taken where the other half is kept; one that goes off first is a can wasted. */
+function isHalved({ food }: Demand, { whole, grams }: Sold['packs'][number]): boolean {
+  const each = grams.toNumber();
+  return whole === 'half' && food !== null && remainderOf(food.keeps, each, each / 2) === 'keeps';
+}
+
+function leftOfPacks(count: number, { food }: Demand, weights: Weights): number {
+  const bought = Math.ceil(count);
+  return food === null ? 0 : costOfLeft({ bought, left: bought - count }, food.keeps, weights);
 }
 
 /**
@@ -174,7 +193,7 @@ function standInPieces(demand: Demand, sold: Sold | null, context: OfferContext)
 const halved: ReadonlySet<string> = new Set(['count', 'bunch', 'head']);
 
 /** Whole pieces, and halves of what an author halves or has two of at most. */
-function pieces(demand: Demand, context: OfferContext): Offer {
+function pieces(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
   const written = statedIn(demand.reading);
   const term = written?.statements[0]?.[0];
   const list = new OfferList();
@@ -183,10 +202,15 @@ function pieces(demand: Demand, context: OfferContext): Offer {
   const each = demand.quantity / native;
   const step = halved.has(term.unit) && (native <= 2 || !term.low.isInteger()) ? 0.5 : 1;
   // The author's own count comes first: it keeps its words, and its quarters.
-  list.add(demand, demand.quantity, 0, () => ({ ...written, statements: written.statements.slice(0, 1) }));
+  const leftOf = (count: number, size: number): number =>
+    leftoverOfPieces(count, term.unit, size, demand, sold, context.weights);
+  const own = leftOf(native, demand.quantity);
+  list.add(demand, demand.quantity, own, () => ({ ...written, statements: written.statements.slice(0, 1) }));
   for (const count of countsWithin(each, step, reach(demand, context))) {
-    for (const { stated, fixed } of countedOr(demand, count, term.unit, step, context.weights))
-      list.add(demand, meanOf(stated) * each, fixed, () => ({ ...stated, pack: written.pack }));
+    for (const { stated, fixed } of countedOr(demand, count, term.unit, step, context.weights)) {
+      const left = leftOf(meanOf(stated), meanOf(stated) * each);
+      list.add(demand, meanOf(stated) * each, fixed + left, () => ({ ...stated, pack: written.pack }));
+    }
   }
   return list.offer([], demand.base === 'g' ? step * each : 0);
 }

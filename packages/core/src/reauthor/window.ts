@@ -28,7 +28,10 @@ export class Window {
     this.least = this.cheapest();
   }
 
-  /** Choices that cost at most this much more than the cheapest: by cost, then by nearness, then the smaller. */
+  /**
+   * Choices that cost at most this much more than the cheapest: by cost, then by nearness, then the smaller. What weighs nothing costs
+   * nothing and goes by nearness and awkwardness, as a line does that is converted by itself.
+   */
   ranked(more: number): Ranked[] {
     const { choices, weight } = this.demand;
     const bound = this.least + more + sameCost;
@@ -41,14 +44,17 @@ export class Window {
       if (cost <= bound) ranked.push({ choice, cost });
     }
     // The dearest that there is: nothing lies beyond.
-    this.isWhole = bound >= weight * widestDrift * widestDrift + dearest(choices);
-    const far = ({ choice }: Ranked): number => Math.abs(choice.log - this.wanted);
+    this.isWhole = weight === 0 || bound >= weight * widestDrift * widestDrift + dearest(choices);
+    const own = weight === 0 ? fixedAsDrift : 0;
+    const far = ({ choice }: Ranked): number => Math.abs(choice.log - this.wanted) + own * choice.fixed;
     return ranked.sort((a, b) => a.cost - b.cost || far(a) - far(b) || a.choice.index - b.choice.index);
   }
 
   private costOf({ log, fixed }: Choice): number {
+    const { weight } = this.demand;
     const drift = log - this.wanted;
-    return Math.abs(drift) > widestDrift ? Number.POSITIVE_INFINITY : this.demand.weight * drift * drift + fixed;
+    if (Math.abs(drift) > widestDrift) return Number.POSITIVE_INFINITY;
+    return weight === 0 ? 0 : weight * drift * drift + fixed;
   }
 
   private cheapest(): number {
@@ -66,6 +72,9 @@ export class Window {
     return least;
   }
 }
+
+/** Drift that is worth a unit of fixed cost where nothing weighs: a level of awkwardness is a hundredth, as in converting. */
+const fixedAsDrift = 20;
 
 const fixedMost = new WeakMap<readonly Choice[], number>();
 

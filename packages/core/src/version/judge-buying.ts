@@ -2,11 +2,12 @@ import { dimensionOf, isMassUnit } from '../amount/size.js';
 import { type Stated, stateOne } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Food, Pack, Sold } from '../food/food.js';
-import { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
+import { type Bought, counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
 import { remainderOf } from '../kitchen/remainder.js';
 import { isCan } from '../kitchen/unsized-pack.js';
 import type { Judged } from './judge-measuring.js';
 import type { Problem } from './problem.js';
+import { shopFor } from './shop.js';
 import { isLabelled, wholeEgg } from './weigh-line.js';
 import { equalPacks } from './whole-packs.js';
 
@@ -35,7 +36,7 @@ export function judgeBuying(judged: Judged): Shopping {
     partOfPack(judged, food, sold) ??
     offStep(judged, food, sold);
   if (problem !== null) return { bought: null, problem };
-  const bought = shop(judged, sold);
+  const bought = shopFor(judged.stated, judged.weighed, food, judged.kitchen);
   return { bought, problem: bought === null ? null : leftover(judged, food, bought) };
 }
 
@@ -137,30 +138,6 @@ function nearestWhole(grams: Exact, sold: Sold): Stated[] {
 function distance(pack: Pack, grams: Exact): Exact {
   const count = Exact.max(grams.dividedBy(pack.grams).round(), 1);
   return count.times(pack.grams).minus(grams).abs();
-}
-
-function shop(judged: Judged, sold: Sold): Bought | null {
-  const { stated, weighed, kitchen } = judged;
-  const unit = stated.statements[0]?.[0]?.unit;
-  if (sold.tap) return null;
-  const single = sold.singly && unit !== undefined && dimensionOf(unit) === 'count' && stated.pack === null;
-  if (single || weighed.grams === null || weighed.grams.isZero()) return null;
-  return asNamed(judged, sold) ?? buy(weighed.grams, sold, counterStepGrams(kitchen));
-}
-
-/** A line that names packs of the shop says itself what to buy; half a pack leaves the other half. */
-function asNamed({ stated, food }: Judged, sold: Sold): Bought | null {
-  const count = stated.statements[0]?.[0]?.low;
-  const label = stated.pack;
-  if (label === null || label.word === '' || food === null || count === undefined) return null;
-  const pack = sold.packs.find((each) => isLabelled(each, label, food));
-  if (pack === undefined) return null;
-  const whole = count.ceil();
-  return {
-    packs: [{ count: whole.toNumber(), pack }],
-    looseGrams: null,
-    leftoverGrams: pack.grams.times(whole.minus(count)),
-  };
 }
 
 /** A remainder that spoils, or that is too little to keep. Packs that stand in a cupboard are no remainder. */

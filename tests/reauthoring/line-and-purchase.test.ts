@@ -1,0 +1,178 @@
+import { Exact, type Food, isRefusal, type Kitchen, reauthor, type Setting, type VersionLine } from '@retare/core';
+import { describe, expect, test } from 'vitest';
+import { recipeOf, textOf, versionOf } from './recipe-of.js';
+import { foodOf, larderOf, type ShortPack, soldAs } from './sample-food.js';
+import { setting } from './setting.js';
+
+/** The lines of a recipe as re-authored. */
+function reauthored(
+  lines: readonly string[],
+  from: string,
+  to: Kitchen['id'],
+  within: Setting = setting,
+): VersionLine[] {
+  const result = reauthor(recipeOf({ kitchen: from, lines }, within), to, within);
+  if (isRefusal(result)) throw new Error(result.kind);
+  expect(result.infeasible).toBeNull();
+  return result.version.parts.flatMap((part) => part.lines);
+}
+
+function boughtFor({ bought }: VersionLine): string {
+  const packs = bought?.packs.map(({ count, pack }) => `${count} × ${pack.size} ${pack.unit}`).join(' + ');
+  return `${packs ?? 'nothing'}, ${bought?.leftoverGrams.toDecimalPlaces(0) ?? 'nothing'} left`;
+}
+
+/** A line with what is bought for it. */
+const shopping = (line: VersionLine): string => `${textOf(line)}: ${boughtFor(line)}`;
+
+const inFridge = (days: number, freezes: boolean): Partial<Food> => ({
+  keeps: { where: 'fridge', days, freezes, leastGrams: new Exact(0), source: 'made up for a test' },
+});
+
+function gloop(us: readonly ShortPack[], uk: readonly ShortPack[], more: Partial<Food> = {}): Setting {
+  return larderOf(foodOf({ us: soldAs(us), uk: soldAs(uk) }, more));
+}
+
+const half = { whole: 'half' } as const;
+const whole = { whole: 'yes' } as const;
+
+describe('what is bought is what the line says', () => {
+  const native = [{ size: 400, ...whole }];
+  const keeps = inFridge(3, true);
+  test.for<[string, string, Setting, string]>([
+    [
+      'a small tin rather than half a large one',
+      '1 × 400 g can gloop',
+      gloop(
+        native,
+        [
+          { size: 400, ...half },
+          { size: 800, ...half },
+        ],
+        keeps,
+      ),
+      '1 × 400 g tin gloop: 1 × 400 g, 0 left',
+    ],
+    [
+      'half a tin, the other half told, where it is kept',
+      '1 × 400 g can gloop',
+      gloop(native, [{ size: 800, ...half }], keeps),
+      '½ × 800 g tin gloop: 1 × 800 g, 400 left',
+    ],
+    [
+      'a whole tin where half a one would go off',
+      '1 × 400 g can gloop',
+      gloop(
+        native,
+        [
+          { size: 800, ...half },
+          { size: 350, ...whole },
+        ],
+        inFridge(2, false),
+      ),
+      '1 × 350 g tin gloop: 1 × 350 g, 0 left',
+    ],
+    [
+      'the shop’s size of an equal pack',
+      '1 × 400 g can gloop',
+      gloop(native, [{ size: 390, ...whole }], keeps),
+      '1 × 390 g tin gloop: 1 × 390 g, 0 left',
+    ],
+  ])('%s', ([, line, within, expected]) => {
+    expect(reauthored([line], 'us', 'uk', within).map(shopping)).toEqual([expected]);
+  });
+
+  test.for<[string, readonly ShortPack[], string]>([
+    [
+      '½ × 800 g tin gloop',
+      [
+        { size: 400, ...half },
+        { size: 800, ...half },
+      ],
+      '1 × 800 g, 400 left',
+    ],
+    [
+      '2 × 400 g tins gloop',
+      [
+        { size: 400, ...whole },
+        { size: 800, ...whole },
+      ],
+      '2 × 400 g, 0 left',
+    ],
+    ['1 × 390 g tin gloop', [{ size: 400, ...whole }], '1 × 400 g, 0 left'],
+    ['1½ × 400 g tins gloop', [{ size: 400, ...half }], '2 × 400 g, 200 left'],
+    [
+      '800 g gloop',
+      [
+        { size: 400, ...whole },
+        { size: 800, ...whole },
+      ],
+      '1 × 800 g, 0 left',
+    ],
+  ])('%s in an author’s own words', ([line, packs, bought]) => {
+    const native = versionOf({ kitchen: 'uk', lines: [line] }, 'uk', gloop([], packs, keeps));
+    expect(native.parts.flatMap((part) => part.lines.map(boughtFor))).toEqual([bought]);
+  });
+
+  const counted = (packs: readonly ShortPack[], more: Partial<Food>): Setting =>
+    larderOf(
+      foodOf(
+        { any: soldAs(packs) },
+        { pieces: [{ unit: 'count', size: null, grams: new Exact(24), source: 'made up for a test' }], ...more },
+      ),
+    );
+  test.for<[string, string, string]>([
+    ['12 gloop', 'a dozen, though a dozen of the usual weigh less than the pack', '1 × 12 count, 0 left'],
+    ['10 gloop', 'a dozen, of which two are left', '1 × 12 count, 50 left'],
+    ['13 gloop', 'two dozen', '2 × 12 count, 275 left'],
+  ])('%s: %s', ([line, , bought]) => {
+    const dozens = counted([{ size: 12, unit: 'count', grams: 300 }], inFridge(5, false));
+    const native = versionOf({ kitchen: 'uk', lines: [line] }, 'uk', dozens);
+    expect(native.parts.flatMap((part) => part.lines.map(boughtFor))).toEqual([bought]);
+  });
+
+  test('one bunch is one bunch, whatever it weighs there', () => {
+    const pieces = [{ unit: 'bunch', size: null, grams: new Exact(60), source: 'made up for a test' } as const];
+    const bunches = counted([{ size: 1, unit: 'count', word: 'bunch', grams: 50 }], { ...inFridge(5, true), pieces });
+    const native = versionOf({ kitchen: 'uk', lines: ['1 bunch gloop'] }, 'uk', bunches);
+    expect(native.parts.flatMap((part) => part.lines.map(boughtFor))).toEqual(['1 × 1 count, 0 left']);
+  });
+});
+
+describe('a line asks for no more than its packs hold', () => {
+  test('280 ml of a carton that says 284 ml, not 290 ml', () => {
+    const cartons = larderOf(
+      foodOf({ any: soldAs([{ size: 284, unit: 'ml' }]) }, { pours: true, ...inFridge(5, false) }),
+    );
+    expect(reauthored(['290 ml gloop'], 'eu', 'uk', cartons).map(shopping)).toEqual([
+      '280 ml gloop: 1 × 284 ml, 4 left',
+    ]);
+  });
+
+  test('in a cup where the label says a weight: a cup of sugar may fill a shop’s packet', () => {
+    const bag = larderOf(foodOf({ uk: soldAs([{ size: 500 }]), us: soldAs([{ size: 8.1, unit: 'oz', grams: 230 }]) }));
+    // 235 ml are 0.99 cup, and a cup 2.8 % more than the bag.
+    expect(reauthored(['235 g gloop'], 'uk', 'us', bag).map(textOf)).toEqual(['1 cup gloop']);
+  });
+});
+
+describe('what is optional or served beside', () => {
+  test.for([
+    ['⅓ cup gloop, to serve', 'us', 'us-scale', '⅓ cup gloop, to serve'],
+    ['80 g gloop, to serve', 'uk', 'us', '⅓ cup gloop, to serve'],
+    ['1⅔ cups gloop (optional)', 'us', 'us-scale', '1⅔ cups gloop (optional)'],
+    ['130 ml gloop, to serve', 'uk', 'au', '130 ml gloop, to serve'],
+  ] as const)('%s is landed as near as any other line', ([line, from, to, becomes]) => {
+    const poured = larderOf(foodOf({ any: soldAs([{ size: 500 }]) }, { pours: true }));
+    expect(reauthored([line], from, to, poured).map(textOf)).toEqual([becomes]);
+  });
+
+  test('is not enlarged to use a pack up, but for its last splash', () => {
+    const pots = larderOf(foodOf({ any: soldAs([{ size: 150, unit: 'ml' }]) }, { pours: true, ...inFridge(5, true) }));
+    const amounts = ['120 ml gloop, to serve', '145 ml gloop, to serve'];
+    expect(amounts.flatMap((line) => reauthored([line], 'uk', 'eu', pots).map(textOf))).toEqual([
+      '120 ml gloop, to serve',
+      '150 ml gloop, to serve',
+    ]);
+  });
+});
