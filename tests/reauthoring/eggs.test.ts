@@ -45,6 +45,19 @@ const worked = [
   { from: 'uk', line: '3 medium eggs', to: 'us', becomes: '3 large eggs', drift: '-2.2', by: '56.699 for 58' },
   { from: 'uk', line: '2 large eggs', to: 'au', becomes: '2 eggs (800 g carton)', drift: '-2', by: '66.667 for 68' },
   { from: 'au', line: '4 eggs', to: 'us', becomes: '4 eggs', drift: '-2.8', by: '56.699 for 58.333' },
+  // White and yolk are the same part of any egg.
+  {
+    from: 'us',
+    line: '4 large egg whites',
+    to: 'uk',
+    becomes: '4 medium egg whites',
+    drift: '2.3',
+    by: '4 × 58 for 4 × 56.699',
+  },
+  { from: 'us', line: '6 egg yolks', to: 'uk', becomes: '5 egg yolks', drift: '-0.1', by: '5 × 68 for 6 × 56.699' },
+  { from: 'us', line: '4 large egg whites', to: 'au', becomes: '4 egg whites', drift: '2.9', by: '58.333 for 56.699' },
+  { from: 'uk', line: '2 yolks', to: 'au', becomes: '2 yolks (800 g carton)', drift: '-2', by: '66.667 for 68' },
+  { from: 'au', line: '3 egg whites', to: 'nz', becomes: '3 egg whites', drift: '-9.1', by: '53 for 58.333' },
 ];
 
 describe('eggs of another kitchen', () => {
@@ -83,6 +96,16 @@ describe('eggs of another kitchen', () => {
 
   test('that nobody can buy are not multiplied out: half an egg is a finding', () => {
     expect(rulesOf(converted('½ large egg', 'us', 'us'))).toEqual(['unbuyable part-of-piece']);
+  });
+
+  test.for(['½ egg white', '1½ egg yolks'])('nor is a part of a white or yolk: %s', (line) => {
+    expect(rulesOf(converted(line, 'us', 'us'))).toEqual(['unbuyable part-of-piece']);
+  });
+
+  test('whose whites their author has weighed weigh so much there, and what their class does elsewhere', () => {
+    const line = converted('5 egg whites (150 g)', 'us', 'uk');
+    // 30 g each; 4 UK large whites are 4 × 39.4944 g.
+    expect([textOf(line), line.drift?.times(100).toDecimalPlaces(1).toString()]).toEqual(['4 egg whites', '5.3']);
   });
 
   test.for(kitchenIds)('are bought one by one in %s: no carton and no remainder is named', (to) => {

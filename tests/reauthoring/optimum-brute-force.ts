@@ -51,16 +51,28 @@ export function bruteForce(
   weigh(needs, ratios);
   const result: BruteForce = { best: null, free: null, looks: 0 };
   const setters = needs.filter(({ setsBatch }) => setsBatch);
-  const factors = new Set([1, ...setters.flatMap((need) => factorsOf(need, 3 / 4, 4 / 3))]);
-  for (const batch of factors) tryAll(needs, ratios, batch, cutoff, result);
+  tryAll(needs, ratios, 1, cutoff, result);
+  for (const need of setters) {
+    // Whole packs or pieces that set the batch are those that are written.
+    for (const { batch, candidate } of factorsOf(need, 3 / 4, 4 / 3))
+      tryAll(
+        needs.map((each) => (each === need ? { ...need, list: [candidate] } : each)),
+        ratios,
+        batch,
+        cutoff,
+        result,
+      );
+  }
   if (result.best !== null || setters.length > 0) return result;
-  for (const batch of new Set(needs.flatMap((need) => factorsOf(need, 0.85, 1.15))))
+  for (const batch of new Set(needs.flatMap((need) => factorsOf(need, 0.85, 1.15).map((each) => each.batch))))
     tryAll(needs, ratios, batch, cutoff, result);
   return result;
 }
 
-function factorsOf({ list, grams }: Need, least: number, most: number): number[] {
-  return list.map((each) => each.grams / grams).filter((factor) => factor >= least - 1e-9 && factor <= most + 1e-9);
+function factorsOf({ list, grams }: Need, least: number, most: number): { batch: number; candidate: Candidate }[] {
+  return list
+    .map((candidate) => ({ batch: candidate.grams / grams, candidate }))
+    .filter(({ batch }) => batch >= least - 1e-9 && batch <= most + 1e-9);
 }
 
 function needsOf(recipe: SmallRecipe, kitchen: Kitchen, foods: ReadonlyMap<string, Food>): Need[] {

@@ -93,6 +93,19 @@ describe('the version that is chosen', () => {
     expect(inQuarts.length).toBeGreaterThanOrEqual(5);
   });
 
+  test('has a batch that its anchor sets, as the line of the anchor stands in it', () => {
+    const anchored = feasible.filter(({ result }) => result.anchor !== null);
+    const drifts = anchored.map(({ result: { version, anchor } }) => {
+      const lines = version.parts.flatMap(({ lines: all }) => all);
+      return lines
+        .find(({ line }) => line.reading.food?.text === anchor)
+        ?.drift?.abs()
+        .toFixed(9);
+    });
+    expect(anchored.length).toBeGreaterThanOrEqual(50);
+    expect(new Set(drifts)).toEqual(new Set(['0.000000000']));
+  });
+
   test('is the same every time, whatever the order and identity of foods and kitchens', () => {
     const again = setting(true);
     for (const { small, to, result } of feasible.slice(0, 500))

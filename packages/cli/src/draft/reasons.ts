@@ -31,8 +31,14 @@ export function reasons(result: Reauthored): string {
 
 function batch({ version, anchor, makes }: Reauthored): string {
   const factor = version.batchFactor.toDecimalPlaces(3).toString();
-  const set = anchor === null ? 'the native size' : `set by whole packs or pieces of ${anchor}`;
+  const set = setBy(version.batchFactor.toNumber(), anchor, 'set by whole packs or pieces of');
   return `Batch factor ${factor}, ${set}.${makes === null ? '' : ` Makes ${makes}.`} Worked out by calculation, not cooked yet.`;
+}
+
+/** What a batch factor comes from. */
+function setBy(factor: number, anchor: string | null, whole: string): string {
+  if (anchor !== null) return `${whole} ${anchor}`;
+  return factor === 1 ? 'the native size' : 'so that what can be measured keeps the guarded ratios';
 }
 
 function lines({ version }: Reauthored): string {
@@ -116,7 +122,7 @@ function pans({ pans: all }: Reauthored): string {
 function runnerUp({ runnerUp: second, cost, anchor }: Reauthored): string {
   if (second === null) return 'Runner-up: none. No other batch would do.';
   const factor = second.batchFactor.toFixed(3);
-  const set = second.anchor === null ? 'the native size' : `whole ${second.anchor}`;
+  const set = setBy(second.batchFactor, second.anchor, 'whole');
   const [theirs, ours] = [second.cost.toFixed(4), cost.toFixed(4)];
   // Of one anchor a cheaper batch loses only where it is another dish.
   const why = second.anchor === anchor ? 'it is further from the size of the dish' : 'the anchor was named';

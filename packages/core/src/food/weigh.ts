@@ -17,12 +17,19 @@ export interface StatedWeights {
   perMillilitre: ReadonlyMap<string, Exact>;
   /** Grams of one piece, by `pieceKey`. */
   perPiece: ReadonlyMap<string, Exact>;
-  /** Edible grams of one egg of a size, as the shops sell it where the recipe was written. */
-  eggs: { kitchen: Kitchen; size: string; grams: Exact } | null;
+  /** One egg, white or yolk by food id: of the shops where the recipe was written. */
+  eggs: ReadonlyMap<string, StatedEgg>;
+}
+
+/** What an author says that an egg, or its white or yolk, weighs: of one size, as one kitchen's shops sell it. */
+export interface StatedEgg {
+  kitchen: Kitchen;
+  size: string;
+  grams: Exact;
 }
 
 /** A recipe that says nothing. */
-export const nothingStated: StatedWeights = { perMillilitre: new Map(), perPiece: new Map(), eggs: null };
+export const nothingStated: StatedWeights = { perMillilitre: new Map(), perPiece: new Map(), eggs: new Map() };
 
 /** The key of a food's pieces in one counting unit: an onion, a slice of it. */
 export function pieceKey(foodId: string, unit: UnitId): string {

@@ -1,4 +1,5 @@
 import { Exact } from '../exact.js';
+import type { Food } from '../food/food.js';
 import type { EggSize, Kitchen } from './kitchen.js';
 
 /** Whole eggs of one size. */
@@ -11,6 +12,21 @@ export interface Eggs {
 
 /** White and yolk, as a part of the weight in the shell. US classes come out within 2 % of USDA SR26 01123. */
 export const ediblePart = new Exact('0.88');
+
+/**
+ * What a food is of an egg's edible weight, by food id. USDA SR26: of the 50 g of a large egg (01123) the white is 33 g (01124) and the
+ * yolk 17 g (01125). Of a larger egg the white is a little more; no table at hand says how much.
+ */
+const parts: ReadonlyMap<string, Exact> = new Map([
+  ['egg', new Exact(1)],
+  ['egg-white', new Exact('0.66')],
+  ['egg-yolk', new Exact('0.34')],
+]);
+
+/** The part of an egg that a food is: 1 of whole eggs; null of any other food. */
+export function partOfEgg(food: Food | null): Exact | null {
+  return parts.get(food?.id ?? '') ?? null;
+}
 
 /** Whether two kitchens' shops sell the same eggs. */
 export function sameEggs({ eggs: one }: Kitchen, { eggs: other }: Kitchen): boolean {

@@ -1,5 +1,5 @@
 import type { Line } from '../recipe/recipe.js';
-import { anchorFactors } from './batch-factors.js';
+import { anchorFactors, native } from './batch-factors.js';
 import { limitAt, ratioOf } from './constraint.js';
 import type { Choice, Demand } from './demand.js';
 import type { PartPlan } from './part-plan.js';
@@ -81,7 +81,7 @@ function nearestBeyond(free: Problem, missing: readonly Missing[]): Solution | n
       return { ...demand, choices: own.nearest === null ? [] : [{ ...own.nearest, log: Math.log(demand.quantity) }] };
     }),
   }));
-  return solveAt({ factor: 1, anchor: null }, { ...free, plans }, Number.POSITIVE_INFINITY);
+  return solveAt(native, { ...free, plans }, Number.POSITIVE_INFINITY);
 }
 
 /** The drift that the one line without an amount would have to be allowed. */

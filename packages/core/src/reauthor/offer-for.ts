@@ -5,10 +5,11 @@ import { Exact } from '../exact.js';
 import type { Sold } from '../food/food.js';
 import { pieceGrams } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
+import { partOfEgg } from '../kitchen/egg.js';
 import { lengthFor } from '../kitchen/length.js';
 import { remainderOf } from '../kitchen/remainder.js';
 import { areOtherThanUsual } from '../kitchen/unsized-pack.js';
-import { isContainer, wholeEgg } from '../version/weigh-line.js';
+import { isContainer } from '../version/weigh-line.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { costOfLeft, leftoverOfPieces } from './leftover-cost.js';
@@ -22,7 +23,7 @@ export function offerFor(demand: Demand, context: OfferContext): Offer {
   const { food } = demand;
   if (food?.role === 'cure') return asWritten(demand);
   const sold = food === null ? null : soldIn(food, kitchen.id);
-  if (food?.id === wholeEgg && isCounted(demand)) return eggs(demand, context);
+  if (partOfEgg(food) !== null && isCounted(demand)) return eggs(demand, context);
   if (demand.base === 'g' && sold !== null && isUseWhole(sold)) return packs(demand, sold, context);
   if (isStandIn(demand) && isCounted(demand)) return standInPieces(demand, sold, context);
   if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, sold, context);
@@ -111,7 +112,7 @@ function eggs(demand: Demand, context: OfferContext): Offer {
   const within = reach(demand, context);
   const wholes: number[] = [];
   for (const size of kitchen.eggs.sizes) {
-    const grams = size.edibleGrams.toNumber();
+    const grams = size.edibleGrams.times(partOfEgg(demand.food) ?? 1).toNumber();
     const usual = size.name === kitchen.eggs.usual;
     wholes.push(grams);
     for (const count of countsWithin(grams, 1, within)) {

@@ -4,6 +4,7 @@ import type { Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import { weightsStatedIn } from '../version/stated-weights.js';
 import type { Caution, Version } from '../version/version.js';
+import { type BatchFactor, isSameFactor } from './batch-factors.js';
 import { limitAt, ratioOf } from './constraint.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
@@ -41,7 +42,7 @@ export interface PanReport {
 /** A whole recipe re-authored for another kitchen, with its reasons. */
 export interface Reauthored {
   version: Version;
-  /** The use-whole food that set the batch, as the author calls it; null at batch factor 1. */
+  /** The use-whole food that set the batch, as the author calls it; null at batch factor 1, and where nothing is used whole. */
   anchor: string | null;
   makes: string | null;
   ratios: RatioReport[];
@@ -129,7 +130,7 @@ function solved(
       ...version,
       cautions: [...version.cautions.filter(({ kind }) => kind !== 'bake'), ...timeCaution(pans, batch)],
     },
-    anchor: chosen === null || batch.equals(1) ? null : anchorWords(chosen.batch.anchor),
+    anchor: chosen === null || batch.equals(1) ? null : anchorWords(chosen.batch),
     makes: makesAt(recipe.makes, batch),
     ratios: chosen === null ? [] : ratioReports(plans, chosen),
     pans,
@@ -137,20 +138,21 @@ function solved(
     runnerUp:
       second === null
         ? null
-        : { batchFactor: second.batch.factor, anchor: anchorWords(second.batch.anchor), cost: second.cost },
+        : { batchFactor: second.batch.factor, anchor: anchorWords(second.batch), cost: second.cost },
     infeasible,
   };
 }
 
-function anchorWords(demand: Demand | null): string | null {
-  return demand?.lines[0]?.reading.food?.text ?? null;
+/** A batch that a measure sets has no anchor: nothing of it is used whole. */
+function anchorWords({ anchor, choice }: BatchFactor): string | null {
+  return choice === null ? null : (anchor?.lines[0]?.reading.food?.text ?? null);
 }
 
 /** The anchor's amount over its native need, exactly. */
 function exactBatch({ batch }: Solution, context: DemandContext): Exact {
   const { anchor, factor } = batch;
   if (anchor === null) return new Exact(1);
-  const choice = anchor.choices.find(({ size }) => Math.abs(size / anchor.quantity - factor) < 1e-9);
+  const choice = batch.choice ?? anchor.choices.find(({ size }) => isSameFactor(size / anchor.quantity, factor));
   if (choice === undefined) return new Exact(factor);
   const stated = anchor.state(choice.index);
   return exactShare(anchor, stated, weighChosen(anchor, stated, context), context) ?? new Exact(factor);

@@ -1,4 +1,12 @@
-import { anchorFactors, type BatchFactor, isNear, measuredFactors, wholeFactors } from './batch-factors.js';
+import {
+  anchorFactors,
+  type BatchFactor,
+  isNear,
+  isSameFactor,
+  measuredFactors,
+  native,
+  wholeFactors,
+} from './batch-factors.js';
 import type { Demand } from './demand.js';
 import { bestPan, type PanChosen, type PanDemand } from './pans-of.js';
 import type { PartPlan } from './part-plan.js';
@@ -35,7 +43,7 @@ export interface Problem {
 export function solve(problem: Problem): Solved {
   const { plans, anchor, fixedBatch } = problem;
   const demands = plans.flatMap((plan) => plan.demands);
-  if (fixedBatch) return overFactors([{ factor: 1, anchor: null }], problem);
+  if (fixedBatch) return overFactors([native], problem);
   if (anchor !== null) {
     const factors = anchorFactors(anchor);
     // Three tins for three are the dish; five are another day's cooking, whatever else they would use up.
@@ -55,7 +63,7 @@ export function solve(problem: Problem): Solved {
 
 function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved {
   const bounded = factors
-    .map((batch) => ({ batch, least: leastAt(batch.factor, problem) }))
+    .map((batch) => ({ batch, least: leastAt(batch, problem) }))
     .filter(({ least }) => least < Number.POSITIVE_INFINITY)
     .sort((a, b) => (Math.abs(a.least - b.least) <= sameCost ? 0 : a.least - b.least));
   let best: Solution | null = null;
@@ -65,10 +73,11 @@ function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved 
     if (least >= most) break;
     const solution = solveAt(batch, problem, most);
     if (solution === null) continue;
+    const isSame = best !== null && isSameFactor(best.batch.factor, batch.factor);
     if (best === null || isBetter(solution, best)) {
-      runnerUp = best;
+      if (!isSame) runnerUp = best;
       best = solution;
-    } else runnerUp = solution;
+    } else if (!isSame) runnerUp = solution;
   }
   return { best, runnerUp };
 }
@@ -80,9 +89,15 @@ function isBetter(one: Solution, other: Solution): boolean {
   return far(one) < far(other) - sameCost;
 }
 
-function leastAt(factor: number, { plans, pans, weights }: Problem): number {
-  const lines = plans.reduce((sum, { demands }) => sum + leastCost(demands, factor), 0);
-  return lines + ownCost(factor, pans, weights);
+function leastAt(batch: BatchFactor, { plans, pans, weights }: Problem): number {
+  const lines = plans.reduce((sum, { demands }) => sum + leastCost(withAnchor(demands, batch), batch.factor), 0);
+  return lines + ownCost(batch.factor, pans, weights);
+}
+
+/** Three eggs that set the batch are what is written: not the four smaller ones that would come near it. */
+function withAnchor(demands: readonly Demand[], { anchor, choice }: BatchFactor): readonly Demand[] {
+  if (choice === null) return demands;
+  return demands.map((demand) => (demand === anchor ? { ...demand, choices: [choice] } : demand));
 }
 
 /** What a batch factor costs by itself: its distance from the native size and from the pans. */
@@ -97,7 +112,7 @@ export function solveAt(batch: BatchFactor, problem: Problem, most: number): Sol
   let cost = ownCost(batch.factor, pans, weights);
   const parts: Found[] = [];
   for (const { demands, constraintsAt } of plans) {
-    const found = cheapest(demands, constraintsAt(batch.factor), batch.factor, most - cost);
+    const found = cheapest(withAnchor(demands, batch), constraintsAt(batch.factor), batch.factor, most - cost);
     if (found === null) return null;
     parts.push(found);
     cost += found.cost;

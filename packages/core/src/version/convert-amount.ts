@@ -6,14 +6,14 @@ import { Exact } from '../exact.js';
 import type { Food, Sold } from '../food/food.js';
 import { pieceGrams, type StatedWeights, type Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
-import { wholeEggsFor } from '../kitchen/egg.js';
+import { partOfEgg, wholeEggsFor } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
 import { measuresBy, nearestOf } from '../kitchen/measure.js';
 import { marksOn } from '../kitchen/wrapper.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
-import { isContainer, type WeighedAmount, weighingOf, weighReading, wholeEgg } from './weigh-line.js';
+import { isContainer, type WeighedAmount, weighingOf, weighReading } from './weigh-line.js';
 import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
 
 /** Whose amount goes where. */
@@ -37,7 +37,8 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   if (long !== null) return long;
   const weighed = weighReading(reading, weighingOf(reading, food, native, ownWeights));
   if (weighed === null) return stated;
-  if (food?.id === wholeEgg && weighed.dimension === 'count') return convertEggs(stated, weighed, kitchen);
+  const part = partOfEgg(food);
+  if (part !== null && weighed.dimension === 'count') return convertEggs(stated, weighed, part, kitchen);
   if (isCounted(stated, food)) return { ...stated, statements: stated.statements.slice(0, 1) };
   return inPacks(stated, weighed, food, kitchen) ?? byMeasure(stated, weighed, food, conversion);
 }
@@ -109,8 +110,9 @@ function isCounted(stated: Stated, food: Food | null): boolean {
   return !isContainer(unit);
 }
 
-function convertEggs(stated: Stated, weighed: WeighedAmount, kitchen: Kitchen): Stated {
-  const needs = endsOf(weighed).flatMap(({ grams }) => grams ?? []);
+/** @param part What is used of each egg. */
+function convertEggs(stated: Stated, weighed: WeighedAmount, part: Exact, kitchen: Kitchen): Stated {
+  const needs = endsOf(weighed).flatMap(({ grams }) => grams?.dividedBy(part) ?? []);
   const [eggs, more] = wholeEggsFor(kitchen, needs, wholeLimit) ?? [];
   if (eggs === undefined) return { ...(unlanded(weighed.low, kitchen) ?? stated), approx: stated.approx };
   const usual = eggs.size.name === kitchen.eggs.usual;

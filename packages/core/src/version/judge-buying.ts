@@ -3,12 +3,13 @@ import { type Stated, stateOne } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Food, Pack, Sold } from '../food/food.js';
 import { type Bought, counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
+import { partOfEgg } from '../kitchen/egg.js';
 import { remainderOf } from '../kitchen/remainder.js';
 import { isCan } from '../kitchen/unsized-pack.js';
 import type { Judged } from './judge-measuring.js';
 import type { Problem } from './problem.js';
 import { shopFor } from './shop.js';
-import { isLabelled, wholeEgg } from './weigh-line.js';
+import { isLabelled } from './weigh-line.js';
 import { equalPacks } from './whole-packs.js';
 
 /** A weight this near to whole packs or counter steps is meant to be on them. */
@@ -70,7 +71,7 @@ function noCan({ stated, weighed, text }: Judged, food: Food, sold: Sold): Probl
 
 /** Part of a use-whole food: half a tin, 820 g of beans from 400 g tins. */
 function partOfPack({ stated, weighed, text }: Judged, food: Food, sold: Sold): Problem | null {
-  if (!isUseWhole(sold) || food.id === wholeEgg) return null;
+  if (!isUseWhole(sold) || partOfEgg(food) !== null) return null;
   const step = sold.packs.some((pack) => pack.whole === 'half') ? new Exact('0.5') : new Exact(1);
   const counted = stated.statements[0]?.[0];
   if (counted === undefined) return null;
@@ -98,7 +99,8 @@ function isWholePacks(grams: Exact, packs: readonly Pack[], step: Exact): boolea
 /** Half an egg cannot be bought and its other half is of no use. */
 function partOfPiece({ stated, text }: Judged, food: Food): Problem | null {
   const counted = stated.statements[0]?.[0];
-  if (food.id !== wholeEgg || counted === undefined || counted.unit !== 'count' || counted.low.isInteger()) return null;
+  if (partOfEgg(food) === null || counted === undefined || counted.unit !== 'count' || counted.low.isInteger())
+    return null;
   const nearest = [counted.low.floor(), counted.low.ceil()]
     .filter((low) => !low.isZero())
     .map((low) => stateOne({ low, high: null, unit: 'count' }));

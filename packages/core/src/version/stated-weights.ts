@@ -1,11 +1,10 @@
 import type { Quantity } from '../amount/reading.js';
 import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit, millilitresIn } from '../amount/size.js';
 import type { Exact } from '../exact.js';
-import { nothingStated, pieceKey, type StatedWeights, weigh } from '../food/weigh.js';
-import { ediblePart, eggSizeNamed } from '../kitchen/egg.js';
+import { nothingStated, pieceKey, type StatedEgg, type StatedWeights, weigh } from '../food/weigh.js';
+import { ediblePart, eggSizeNamed, partOfEgg } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
-import { wholeEgg } from './weigh-line.js';
 
 /**
  * What the author says that foods weigh: `1 cup (130 g) flour` sets flour for the whole recipe, `1 onion (150 g)` onions.
@@ -18,7 +17,7 @@ import { wholeEgg } from './weigh-line.js';
  */
 export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): StatedWeights {
   const [perMillilitre, perPiece] = [new Map<string, Exact>(), new Map<string, Exact>()];
-  let eggs: StatedWeights['eggs'] = null;
+  const eggs = new Map<string, StatedEgg>();
   for (const line of lines) {
     const { food, reading } = line;
     if (food === null || reading.pack !== null) continue;
@@ -29,8 +28,8 @@ export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): State
       byVolume(line, kitchen);
     if (!grams?.isPositive()) continue;
     const each = perEach(grams, reading.amounts);
-    if (each !== null && food.id === wholeEgg)
-      eggs ??= { kitchen, size: sizeNameOf(line, kitchen), grams: inBowl(each.grams, reading.text) };
+    if (each !== null && partOfEgg(food) !== null && each.unit === 'count')
+      setFirst(eggs, food.id, { kitchen, size: sizeNameOf(line, kitchen), grams: inBowl(each.grams, reading.text) });
     else if (each !== null) setFirst(perPiece, pieceKey(food.id, each.unit), each.grams);
     // A volume that gave the weight itself says nothing of it.
     if (each !== null) continue;
@@ -61,7 +60,7 @@ export function bothStated(native: StatedWeights, own: StatedWeights): StatedWei
   return {
     perMillilitre: new Map([...native.perMillilitre, ...own.perMillilitre]),
     perPiece: new Map([...native.perPiece, ...own.perPiece]),
-    eggs: own.eggs ?? native.eggs,
+    eggs: new Map([...native.eggs, ...own.eggs]),
   };
 }
 
@@ -76,7 +75,7 @@ function inBowl(grams: Exact, text: string): Exact {
   return /\bin (?:the |their )?shells?\b/i.test(text) ? grams.times(ediblePart) : grams;
 }
 
-function setFirst(map: Map<string, Exact>, key: string, value: Exact): void {
+function setFirst<Value>(map: Map<string, Value>, key: string, value: Value): void {
   if (!map.has(key)) map.set(key, value);
 }
 

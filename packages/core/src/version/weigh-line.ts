@@ -7,14 +7,11 @@ import type { Exact } from '../exact.js';
 import type { Food, Pack } from '../food/food.js';
 import { fromGrams, nothing, pieceKey, type StatedWeights, type Weighed, weigh } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
-import { eggSizeNamed, sameEggs } from '../kitchen/egg.js';
+import { eggSizeNamed, partOfEgg, sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { packMeant } from '../kitchen/unsized-pack.js';
 import { gramsByWrapper } from '../kitchen/wrapper.js';
 import { samePack } from './whole-packs.js';
-
-/** The food whose pieces weigh what the kitchen's egg sizes say. */
-export const wholeEgg = 'egg';
 
 /** Both ends of what an amount weighs. */
 export interface WeighedAmount {
@@ -86,7 +83,7 @@ export function weighReading(reading: LineReading, weighing: Weighing): WeighedA
 
 function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stated, weighing: Weighing): Weighed {
   const { food, kitchen } = weighing;
-  if (food?.id === wholeEgg && unit === 'count') {
+  if (partOfEgg(food) !== null && unit === 'count') {
     const grams = eggGrams(stated, weighing);
     return grams === null ? { grams: null, millilitres: null } : fromGrams(value.times(grams), food, scales(weighing));
   }
@@ -99,11 +96,12 @@ function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stat
   });
 }
 
-/** One egg: as the author weighed it, or as the kitchen's class says. */
-function eggGrams({ eggSize }: Stated, { kitchen, sizeWord, ownWeights: { eggs } }: Weighing): Exact | null {
+/** One egg, its white or its yolk: as the author weighed it, or as the kitchen's class says. */
+function eggGrams({ eggSize }: Stated, { food, kitchen, sizeWord, ownWeights }: Weighing): Exact | null {
+  const own = ownWeights.eggs.get(food?.id ?? '');
   const size = eggSizeNamed(kitchen, eggSize ?? sizeWord);
-  if (eggs !== null && eggs.size === size?.name && sameEggs(eggs.kitchen, kitchen)) return eggs.grams;
-  return size?.edibleGrams ?? null;
+  if (own !== undefined && own.size === size?.name && sameEggs(own.kitchen, kitchen)) return own.grams;
+  return size?.edibleGrams.times(partOfEgg(food) ?? 1) ?? null;
 }
 
 function scales({ kitchen, prep, ownWeights }: Weighing): Parameters<typeof weigh>[3] {

@@ -4,7 +4,7 @@ import { isMassUnit } from '../amount/size.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import { type HowMany, inNumber, translateName } from '../food/name.js';
-import { sameEggs } from '../kitchen/egg.js';
+import { partOfEgg, sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 import { isLoneSpoon } from './ambiguous-unit.js';
@@ -12,12 +12,11 @@ import type { Conversion } from './convert-amount.js';
 import { amountEdits } from './edit.js';
 import { convertFurther } from './further.js';
 import type { Edit, PlacedProblem } from './version.js';
-import { wholeEgg } from './weigh-line.js';
 
 /** What to replace in a line's words so that it states another amount. */
 export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitchen, conversion?: Conversion): Edit[] {
   if (stated === null || line.reading.amounts.length === 0) return [];
-  const isEgg = line.food?.id === wholeEgg && stated.pack === null;
+  const isEgg = partOfEgg(line.food) !== null && stated.pack === null;
   const { size } = line.reading;
   const spoken = isEgg && size !== null ? { ...stated, eggSize: null } : stated;
   const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
