@@ -69,7 +69,7 @@ describe('a pan label', () => {
   const pan = (text: string): string | null => {
     const read = readPan(text);
     if (read === null) return null;
-    const size = read.capacity === null ? read.sides.join(' x ') : read.capacity.toString();
+    const size = read.capacity?.toString() ?? read.sides.join(' x ');
     const depth = read.depth === null ? '' : ` deep ${read.depth}`;
     return `${read.count === null ? '' : `${read.count} of `}${size} ${read.unit}${depth} ${read.shape}`;
   };
@@ -90,7 +90,25 @@ describe('a pan label', () => {
     ['23 × 33 cm', '23 x 33 cm rectangle'],
     ['20cm round', '20 cm round'],
     ['23 cm springform, 6 cm deep', '23 cm deep 6 round'],
+    ['2 x 20cm sandwich tins', '2 of 20 cm unknown'],
+    ['2 x 23 x 13 cm loaf tins', '2 of 13 x 23 cm loaf'],
+    ['2 × 4 in', '2 x 4 in rectangle'],
+    ['4 x 14 in tart pan', '4 x 14 in round'],
+    ['2 x 1 lb loaf tins', '2 of 1 lb loaf'],
     ['2-quart', '2 quart unknown'],
+    ['10-cup Bundt pan', '10 cup tube'],
+    ['Bundt pan (10-cup)', '10 cup tube'],
+    ['10-inch tube pan', '10 in tube'],
+    ['12-cup muffin pan', '12 count muffin'],
+    ['12 cup muffin tin', '12 count muffin'],
+    ['muffin pan (12-cup)', '12 count muffin'],
+    ['12-hole bun tin', '12 count muffin'],
+    ['12-hole muffin tin', '12 count muffin'],
+    ['two 6-cup muffin tins', '2 of 6 count muffin'],
+    ['24-cup mini muffin pan', '24 count mini-muffin'],
+    ['a muffin pan', ' count muffin'],
+    ['mini-muffin tin', ' count mini-muffin'],
+    ['9x5 in loaf pan or a muffin tin', '5 x 9 in loaf'],
     ['1.5 l', '1.5 l unknown'],
     ['900 g loaf tin', '900 g loaf'],
     ['2 lb loaf tin', '2 lb loaf'],
@@ -99,6 +117,21 @@ describe('a pan label', () => {
     ['a large dish', null],
   ] as const)('“%s” says %s', ([text, read]) => {
     expect(pan(text)).toBe(read);
+  });
+});
+
+describe('a pan label with the same size twice', () => {
+  test.for([
+    ['two 20cm/8in sandwich tins', 'two 20cm/8in'],
+    ['23 x 33cm / 9 x 13in', '23 x 33cm / 9 x 13in'],
+    ['20 cm (8 in) springform', '20 cm (8 in)'],
+    ['900g (2lb) loaf tin', '900g (2lb)'],
+    ['2lb/900g loaf tin', '2lb/900g'],
+    ['23 cm springform (6 cm deep)', '23 cm'],
+    ['8-inch or 9-inch round', '8-inch'],
+  ] as const)('“%s” has “%s” as its size', ([text, size]) => {
+    const { start, end } = readPan(text)?.span ?? { start: 0, end: 0 };
+    expect(text.slice(start, end)).toBe(size);
   });
 });
 

@@ -68,6 +68,33 @@ describe('retare draft', () => {
     expect(out).toContain('Runner-up: ');
   });
 
+  // 18 × 18 in is 2090 cm²; the largest square UK tin, 23 cm, 529 cm². One 9 × 5 in loaf pan is 290 cm², the EU one of 11 × 25 cm 275.
+  const bake = (method: string): string =>
+    `:::ingredients{kitchen=us}\n- 2 cups all-purpose flour\n- 1 cup milk\n:::\n\n:::method\n${method}\n:::\n`;
+
+  test.for([
+    ['Pour into an :pan[18×18 in] pan and bake.', 'an :pan[two 23 × 23 cm] pan', '2 × (23 × 23 cm)'],
+    ['Pour into :pan[18×18 in]{count=1} pans and bake.', ':pan[23 × 23 cm]{count=2} pans', '2 × (23 × 23 cm)'],
+    ['Pour into :pan[three 18×18 in] pans and bake.', ':pan[four 23 × 23 cm] pans', '4 × (23 × 23 cm)'],
+  ] as const)('says a changed number of pans once, in words or in `count`: %s', async ([method, block, row]) => {
+    const { out } = await draft(bake(method), '--for', 'uk');
+    expect(blocksIn(out)[1]).toContain(block);
+    expect(out).toContain(row);
+    expect(out).toMatch(/\d for the author's \d, else the batter/u);
+  });
+
+  test('uses one pan in the method and in the reasons, wherever the author names it', async () => {
+    const { out } = await draft(
+      bake('Line a :pan[9×5 in]{depth="2.5 in"} loaf pan. Pour into the :pan[5 × 9-inch] pan and bake.'),
+      '--for',
+      'eu',
+    );
+    expect(blocksIn(out)[1]).toContain(
+      'Line a :pan[25 × 11 cm]{depth="7 cm"} loaf pan. Pour into the :pan[11 × 25 cm] pan',
+    );
+    expect(out).toMatch(/^9×5 in +25 × 11 cm/mu);
+  });
+
   test('drafts for several kitchens, in the order that they are named in', async () => {
     const { out } = await draft(stew, '--for', 'au,uk');
     expect(blocksIn(out).map((block) => /kitchen=(\w+)/u.exec(block)?.[1])).toEqual(['au', 'au', 'uk', 'uk']);

@@ -40,11 +40,50 @@ const worked = [
   { from: 'us', pan: '1-quart dish', to: 'uk', becomes: '0.9 litre dish', by: '946 ml; no pan of that name' },
   { from: 'us', pan: '1-quart dish', to: 'ca', becomes: '0.9 litre dish', by: 'a Canadian quart is the imperial one' },
   { from: 'uk', pan: '2 litre dish', to: 'us', becomes: '2-quart dish', by: '2.11 US quarts' },
+  {
+    from: 'uk',
+    pan: '1.2 litre pudding basin',
+    to: 'us',
+    becomes: '5-cup pudding basin',
+    by: '5.07 US cups, 1.27 quarts',
+  },
+  { from: 'uk', pan: '2-pint pudding basin', to: 'us', becomes: '5-cup pudding basin', by: '1136 ml: 4.8 US cups' },
+  { from: 'uk', pan: 'six 150 ml ramekins', to: 'us', becomes: 'six 5 fl oz ramekins', by: '5.07 US fl oz' },
+  { from: 'us', pan: '6 fl oz ramekins', to: 'eu', becomes: '180 ml ramekins', by: '177 ml' },
+  { from: 'us', pan: '10-cup Bundt pan', to: 'uk', becomes: '2.4 litre Bundt pan', by: '2366 ml: a ring holds cups' },
+  { from: 'eu', pan: '2.4 litre Bundt tin', to: 'us', becomes: '10-cup Bundt tin', by: 'rings are known by cups' },
+  { from: 'eu', pan: '22 cm Bundt tin', to: 'us', becomes: '8.5 in Bundt tin', by: 'no round pan stands for a ring' },
+  { from: 'us', pan: '12-cup muffin pan', to: 'uk', becomes: '12-hole muffin pan', by: 'a hole is counted' },
+  { from: 'us', pan: '6-cup muffin tin', to: 'au', becomes: '6-hole muffin tin', by: 'the author’s number' },
+  { from: 'us', pan: 'two 12-cup muffin pans', to: 'eu', becomes: 'two 12-hole muffin pans', by: 'both numbers' },
+  { from: 'uk', pan: '12-hole muffin tin', to: 'us', becomes: '12-cup muffin tin', by: practice },
+  { from: 'uk', pan: '24-hole mini muffin tin', to: 'ca', becomes: '24-cup mini muffin tin', by: practice },
+  { from: 'us', pan: 'muffin pan', to: 'uk', becomes: 'muffin pan', by: 'no number is written' },
+  { from: 'us', pan: 'half sheet pan', to: 'uk', becomes: '33 × 46 cm sheet pan', by: `13 × 18 in; ${practice}` },
+  {
+    from: 'us',
+    pan: 'two quarter-sheet pans',
+    to: 'uk',
+    becomes: 'two 23 × 33 cm sheet pans',
+    by: `9 × 13 in; ${practice}`,
+  },
+  { from: 'us', pan: 'a jelly-roll pan', to: 'uk', becomes: 'a 25 × 38 cm jelly-roll pan', by: '10 × 15 in' },
+  { from: 'us', pan: 'pie plate', to: 'uk', becomes: '23 cm pie plate', by: '9 in' },
+  { from: 'au', pan: 'lamington tin', to: 'us', becomes: '8 × 12 in lamington tin', by: '20 × 30 cm' },
+  { from: 'uk', pan: 'two 20cm/8in sandwich tins', to: 'us', becomes: 'two 8 in sandwich tins', by: 'said once' },
+  { from: 'uk', pan: '2 x 20cm sandwich tins', to: 'us', becomes: '2 x 8 in sandwich tins', by: 'a number, no side' },
+  {
+    from: 'eu',
+    pan: '23 cm springform, 6 cm deep',
+    to: 'us',
+    becomes: '9 in springform, 2½ in deep',
+    by: 'of 9 in pans the nearest rim: 2.5 in',
+  },
 ];
 
 describe('a pan of another kitchen', () => {
   test.for(worked)('$pan from $from reads $becomes in $to: $by', ({ from, pan, to, becomes }) => {
-    expect(mentionIn(panOf(pan), from, to).text).toBe(becomes);
+    expect(mentionIn(panOf(pan, from), from, to).text).toBe(becomes);
   });
 
   test.for([
@@ -53,7 +92,7 @@ describe('a pan of another kitchen', () => {
     ['uk', '23 x 33 cm', 'au'],
     ['us', 'two 8-inch rounds', 'ca'],
   ] as const)('keeps the %s words %s in %s, where the very size is sold', ([from, pan, to]) => {
-    expect(mentionIn(panOf(pan), from, to).text).toBe(pan);
+    expect(mentionIn(panOf(pan, from), from, to).text).toBe(pan);
   });
 
   test.for([
@@ -63,7 +102,7 @@ describe('a pan of another kitchen', () => {
   ])('names the plain size where nothing is near: $pan reads $becomes', ({ pan, from, to, becomes }) => {
     const reading = readPan(pan);
     const choice = reading === null ? null : panFor(reading, kitchen(from), kitchen(to));
-    expect([mentionIn(panOf(pan), from, to).text, choice?.pan]).toEqual([becomes, null]);
+    expect([mentionIn(panOf(pan, from), from, to).text, choice?.pan]).toEqual([becomes, null]);
   });
 
   test('is the usual one whose base is nearest, and never more than 15 % off', () => {

@@ -11,7 +11,7 @@ import {
   readLength,
   readLine,
   readOven,
-  readPan,
+  readPanIn,
   readTemperature,
   type Setting,
   type Version,
@@ -66,8 +66,8 @@ export function tempOf(text: string): Mention {
 }
 
 /** A `pan` of a method. */
-export function panOf(text: string): Mention {
-  const reading = readPan(text);
+export function panOf(text: string, from = 'us'): Mention {
+  const reading = readPanIn(text, kitchen(from));
   if (reading === null) throw new RangeError(`${text} is read as no pan.`);
   return { key: text, text, kind: 'pan', reading, depth: null, count: null };
 }

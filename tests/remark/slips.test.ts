@@ -105,6 +105,24 @@ const slips: Slip[] = [
     says: '`depth` of `pan` cannot be `deep`. Write it like `2 in` or `5 cm`',
   },
   {
+    markdown: 'Line a :pan[loaf pan].',
+    at: 'loaf pan',
+    says: '`loaf pan` says no size, and US ones differ. Write `5 × 9 in`, `4.5 × 8.5 in` or `4 × 8 in` before it, or take the annotation away where no size matters',
+    expected: ['5 × 9 in', '4.5 × 8.5 in', '4 × 8 in'],
+    shows: 'loaf pan',
+  },
+  {
+    markdown: 'Heat a :pan[pizza stone].',
+    at: 'pizza stone',
+    says: '`pizza stone` says no size. Write `9×13 in`, `20 cm round` or `2 lb loaf tin` before it, or take the annotation away where no size matters',
+    shows: 'pizza stone',
+  },
+  {
+    markdown: 'Bake until the middle reads :core[205°F]{of=bread}.',
+    at: 'bread',
+    says: '`bread` is no food with a safe temperature, so this core temperature cannot be checked. Write `of=` with a listed meat or fish, or with `poultry`, `poultry-pieces`, `ground-poultry`, `ground-meat`, `whole-meat`, `pork`, `ham`, `sausage`, `fish`, `shellfish`, `egg-dish`, `casserole`, `leftovers`, `stuffing` or `offal`; where it tells when bread is done, not when it is safe, write `:temp[205°F]`',
+  },
+  {
     markdown: 'At :oven[350°F]{fan=yes}.',
     at: 'fan',
     says: '`oven` has no attribute `fan`. Take it away: it takes none',

@@ -30,6 +30,7 @@ export { type Eggs, ediblePart, eggSizeNamed, wholeEggs } from './kitchen/egg.js
 export type * from './kitchen/kitchen.js';
 export { lengthFor } from './kitchen/length.js';
 export { type Measure, measuresBy, nearestOf } from './kitchen/measure.js';
+export { readPanIn, sizesNamed } from './kitchen/named-pan.js';
 export {
   celsiusOf,
   type DialSetting,
@@ -39,7 +40,8 @@ export {
   ovenHeat,
   writeOven,
 } from './kitchen/oven.js';
-export { baseArea, type PanChoice, panFor } from './kitchen/pan.js';
+export { type PanChoice, panFor } from './kitchen/pan.js';
+export { baseArea } from './kitchen/pan-base.js';
 export { type Remainder, remainderOf } from './kitchen/remainder.js';
 export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/safe.js';
 export { temperatureFor } from './kitchen/temperature.js';
@@ -64,6 +66,7 @@ export { type Setting, versionFor } from './version/build-version.js';
 export { type Conversion, convertAmount } from './version/convert-amount.js';
 export { applyEdits, sorted } from './version/edit.js';
 export { foodsIn, servedBy } from './version/foods-in.js';
+export { panCount } from './version/pan-in-words.js';
 export type * from './version/problem.js';
 export { listing } from './version/shares.js';
 export { shopFor } from './version/shop.js';

@@ -110,13 +110,22 @@ function ratios({ ratios: all }: Reauthored): string {
 
 function pans({ pans: all }: Reauthored): string {
   if (all.length === 0) return '';
-  const rows = all.map(({ native, version, count, depthDrift, caution }) => [
+  const rows = all.map(({ native, version, count, depthDrift, changed, caution }) => [
     native,
     count === 1 ? version : `${count} × (${version})`,
     signedPercent(depthDrift),
-    caution ? 'watch the time: it bakes faster or slower' : '',
+    [
+      changed === null ? '' : changedWords(changed.from, count),
+      caution ? 'watch the time: it bakes faster or slower' : '',
+    ]
+      .filter((words) => words !== '')
+      .join('; '),
   ]);
   return table(['pan', 'version', 'depth', ''], rows);
+}
+
+function changedWords(from: number, to: number): string {
+  return `${to} for the author's ${from}, else the batter would be over a tenth deeper or shallower: read the method's words again`;
 }
 
 function runnerUp({ runnerUp: second, cost, anchor }: Reauthored): string {

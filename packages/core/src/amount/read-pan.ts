@@ -2,7 +2,8 @@ import type { Exact } from '../exact.js';
 import { hyphenedInch } from './hyphened-inch.js';
 import { readNumber } from './number.js';
 import { readRange } from './range.js';
-import type { PanReading } from './reading.js';
+import { type Holes, readHoles } from './read-holes.js';
+import type { PanReading, Span } from './reading.js';
 import { isLengthUnit, isMassUnit, isVolumeUnit } from './size.js';
 import type { Tokens } from './token.js';
 import { tokenize } from './tokenize.js';
@@ -32,6 +33,9 @@ const shapes: ReadonlyMap<string, PanReading['shape']> = new Map([
   ['rectangular', 'rectangle'],
   ['oblong', 'rectangle'],
   ['loaf', 'loaf'],
+  ['bundt', 'tube'],
+  ['tube', 'tube'],
+  ['ring', 'tube'],
 ]);
 
 /**
@@ -41,11 +45,32 @@ const shapes: ReadonlyMap<string, PanReading['shape']> = new Map([
  */
 export function readPan(text: string): PanReading | null {
   const tokens = tokenize(hyphenedInch(text));
+  const holes = readHoles(tokens);
+  if (holes !== null && holes.count !== null) return muffinPan(tokens, holes, holes.count);
   const shape = shapeWord(tokens);
   for (let at = 0; at < tokens.length; at += 1) {
     if (isRange(readSizeAt(tokens, at))) return null;
     const pan = panAt(tokens, at, shape);
     if (pan !== null) return pan;
+  }
+  return holes === null ? null : muffinPan(tokens, holes, null);
+}
+
+/** `two 12-cup muffin pans`, `muffin tin` */
+function muffinPan(tokens: Tokens, { mini, span, first }: Holes, capacity: Exact | null): PanReading {
+  const counted = first === 0 || capacity === null ? null : countBefore(tokens, first);
+  const shape = mini ? 'mini-muffin' : 'muffin';
+  const start = counted?.start ?? span.start;
+  return { ...sideless, count: counted?.value ?? null, unit: 'count', capacity, shape, span: { ...span, start } };
+}
+
+const sideless = { sides: [], longFirst: false, depth: null, depthSpan: null } satisfies Partial<PanReading>;
+
+/** The number of pans whose size stands at an index. */
+function countBefore(tokens: Tokens, index: number): { value: Exact; start: number } | null {
+  for (let at = Math.max(0, index - 2); at < index; at += 1) {
+    const counted = readCount(tokens, at);
+    if (counted?.next === index) return { value: counted.value, start: tokens.at(at).start };
   }
   return null;
 }
@@ -61,38 +86,47 @@ function panAt(tokens: Tokens, index: number, shape: PanReading['shape'] | undef
   const count = size.first === index ? null : (counted?.value ?? null);
   const [first, second, third] = size.measures.map(({ low }) => low);
   if (first === undefined) return null;
-  const span = { start: tokens.at(index).start, end: tokens.at(size.next - 1).end };
-  if (!isLengthUnit(size.unit))
-    return second === undefined && isCapacity(size.unit)
-      ? capacityPan({ size, shape, count, span, capacity: first })
-      : null;
-  // `2 x 8-inch round` is two rounds; `9 x 13-inch` has two sides.
-  if (
-    shape === 'round' &&
-    second !== undefined &&
-    third === undefined &&
-    count === null &&
-    first.isInteger() &&
-    first.lte(4)
-  ) {
-    return {
-      sides: [second],
-      longFirst: false,
-      depth: deepAt(tokens, size),
-      count: first,
-      unit: size.unit,
-      capacity: null,
-      shape,
-      span,
-    };
+  const span = { start: tokens.at(index).start, end: tokens.at(restatedUntil(tokens, size) - 1).end };
+  if (!isLengthUnit(size.unit)) {
+    if (second === undefined) return capacityPan({ size, shape, count, span, capacity: first });
+    // `2 x 1 lb loaf tins`
+    const isCounted = third === undefined && count === null && first.isInteger();
+    return isCounted ? capacityPan({ size, shape, count: first, span, capacity: second }) : null;
   }
+  if (count === null && second !== undefined && isNumberOfPans(size, shape)) {
+    const inner = { ...size, measures: size.measures.slice(1) };
+    return { ...sidedPan(tokens, inner, shape, span), count: first };
+  }
+  return { ...sidedPan(tokens, size, shape, span), count };
+}
+
+/** `2 x 8-inch round`, `2 x 20 cm` are two pans, `9 x 13-inch` and `2 × 4 in` have two sides: no pan is so narrow for its length. */
+function isNumberOfPans({ measures, unit }: ReadSize, shape: PanReading['shape'] | undefined): boolean {
+  const [first, second, third] = measures.map(({ low }) => low);
+  if (first === undefined || second === undefined || !first.isInteger() || first.greaterThan(6)) return false;
+  if (unit !== 'in') return second.greaterThan(first.times(2));
+  if (first.lessThan(4)) return second.greaterThan(first.times(2)) || (shape === 'round' && third === undefined);
+  // Four 9-inch rounds; a tart pan of 4 × 14 inches has two sides.
+  return first.equals(4) && shape === 'round' && third === undefined && second.lessThan(12);
+}
+
+function sidedPan(
+  tokens: Tokens,
+  size: ReadSize,
+  shape: PanReading['shape'] | undefined,
+  span: PanReading['span'],
+): PanReading {
+  const [first, second, third] = size.measures.map(({ low }) => low);
+  if (first === undefined || !isLengthUnit(size.unit)) throw new RangeError('A pan with a side has its length.');
   const sides = second === undefined ? [first] : first.lte(second) ? [first, second] : [second, first];
+  const deep = deepAt(tokens, size);
   const plain = second === undefined ? 'unknown' : first.eq(second) ? 'square' : 'rectangle';
   return {
     sides,
     longFirst: second?.lt(first) ?? false,
-    depth: third ?? deepAt(tokens, size),
-    count,
+    depth: third ?? deep?.depth ?? null,
+    depthSpan: third === undefined ? (deep?.span ?? null) : null,
+    count: null,
     unit: size.unit,
     capacity: null,
     shape: shape ?? plain,
@@ -114,7 +148,18 @@ function capacityPan(given: {
   const { unit } = given.size;
   if (!isCapacity(unit)) return null;
   const { count, capacity, span } = given;
-  return { sides: [], longFirst: false, depth: null, count, unit, capacity, shape: given.shape ?? 'unknown', span };
+  return { ...sideless, count, unit, capacity, shape: given.shape ?? 'unknown', span };
+}
+
+/** Index behind a second statement of the same size in another unit: `20cm/8in`, `900 g (2 lb)`. */
+function restatedUntil(tokens: Tokens, size: ReadSize): number {
+  const sign = tokens.word(size.next);
+  if (sign !== '/' && sign !== '(') return size.next;
+  const again = readSizeAt(tokens, size.next + 1);
+  const isSame = again !== null && again.unit !== size.unit && isLengthUnit(again.unit) === isLengthUnit(size.unit);
+  if (!isSame || again.measures.length !== size.measures.length) return size.next;
+  if (sign === '/') return again.next;
+  return tokens.word(again.next) === ')' ? again.next + 1 : size.next;
 }
 
 /** How many pans: a small whole number right before a size (`two 8-inch`, `2 (9-inch)`). */
@@ -134,14 +179,16 @@ function shapeWord(tokens: Tokens): PanReading['shape'] | undefined {
 }
 
 /** `…, 2 inches deep` */
-function deepAt(tokens: Tokens, size: ReadSize): Exact | null {
+function deepAt(tokens: Tokens, size: ReadSize): { depth: Exact; span: Span } | null {
   const stop = Math.min(tokens.length, size.next + 12);
   for (let at = size.next; at < stop; at += 1) {
     const deep = readSizeAt(tokens, at);
     if (deep === null) continue;
     const said =
       tokens.word(deep.next) === 'deep' || tokens.word(deep.next) === 'depth' || tokens.word(deep.next + 1) === 'deep';
-    if (deep.unit === size.unit && said) return deep.measures[0]?.low ?? null;
+    const depth = deep.measures[0]?.low;
+    if (deep.unit === size.unit && said && depth !== undefined)
+      return { depth, span: { start: tokens.at(deep.first).start, end: tokens.at(deep.next - 1).end } };
     at = deep.next - 1;
   }
   return null;

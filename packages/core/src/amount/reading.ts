@@ -97,14 +97,22 @@ export interface PanReading {
   sides: Exact[];
   /** The longer side was written first (`13×9`). */
   longFirst: boolean;
-  /** Rim depth when a third side is written (`9 x 13 x 2 inch`). */
+  /** Rim depth when a third side is written (`9 x 13 x 2 inch`), or behind the size (`…, 6 cm deep`). */
   depth: Exact | null;
-  /** How many, when written (`two 8-inch rounds`). */
+  /** Where the depth stands behind the size; null where it is a third side. */
+  depthSpan: Span | null;
+  /** How many, when written (`two 8-inch rounds`, `2 x 20 cm tins`). */
   count: Exact | null;
-  unit: LengthUnit | MassUnit | VolumeUnit;
-  /** Volume (`2-quart dish`) or trade weight (`900 g loaf tin`); `null` when sides are given. */
+  /** Of the sides, or of the capacity: `count` is the holes of a muffin pan. */
+  unit: LengthUnit | MassUnit | VolumeUnit | 'count';
+  /**
+   * Volume (`2-quart dish`), trade weight (`900 g loaf tin`) or number of holes (`12-cup muffin pan`); `null` when sides are given, or
+   * where a muffin pan's holes are not counted.
+   */
   capacity: Exact | null;
-  shape: 'round' | 'square' | 'rectangle' | 'loaf' | 'unknown';
+  /** `tube` is a ring, whose base its diameter does not give. */
+  shape: 'round' | 'square' | 'rectangle' | 'loaf' | 'tube' | 'muffin' | 'mini-muffin' | 'unknown';
+  /** Number and size, with a second statement of the same size (`20 cm/8 in`, `20 cm (8 in)`). */
   span: Span;
 }
 

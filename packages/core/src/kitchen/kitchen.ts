@@ -18,8 +18,10 @@ export interface Marks {
 
 /** A usual pan. Inside base measures. */
 export interface Pan {
-  /** What a cook there calls it, size left out: `loaf tin`. */
+  /** What a cook there calls it, size left out: `loaf tin`; a muffin pan with its number of holes: `12-hole muffin tin`. */
   name: string;
+  /** The name alone says the size: `half sheet pan`. */
+  byName: boolean;
   shape: 'round' | 'square' | 'rectangle' | 'loaf' | 'muffin';
   /** One diameter or side, or two sides, shorter first. */
   sides: readonly Exact[];

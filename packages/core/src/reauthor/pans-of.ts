@@ -1,27 +1,39 @@
 import { centimetresIn } from '../amount/size.js';
+import type { Exact } from '../exact.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
+import { isMuffin } from '../kitchen/muffin-pan.js';
 import { type PanOffer, pansLike } from '../kitchen/pan.js';
-import type { Mention, Recipe } from '../recipe/recipe.js';
+import { writePanSize } from '../kitchen/pan-size.js';
+import type { Recipe } from '../recipe/recipe.js';
+import type { ChosenPan } from '../version/build-version.js';
+import { type PanMention, panCount } from '../version/pan-in-words.js';
 import type { Weights } from './weights.js';
 
 type PanWeights = Pick<Weights, 'pan' | 'otherPans'>;
 
-type PanMention = Extract<Mention, { kind: 'pan' }>;
+/** A usual pan that may be chosen. */
+interface PanOption extends Omit<PanOffer, 'areaRatio'> {
+  /** Its base over that of the written pan. */
+  areaRatio: number;
+  areaDrift: Exact;
+}
 
 /** The pans that a kitchen offers for one that is written. */
 export interface PanDemand {
   mention: PanMention;
+  /** All annotations of that pan. */
+  mentions: PanMention[];
   /** How many of it the author uses. */
   count: number;
   /** Rim depth of the author's pan in centimetres; null where it is not known. */
   depth: number | null;
-  offers: PanOffer[];
+  offers: PanOption[];
 }
 
 /** A pan and its number, chosen for a batch. */
 export interface PanChosen {
   demand: PanDemand;
-  offer: PanOffer;
+  offer: PanOption;
   count: number;
   cost: number;
 }
@@ -43,10 +55,34 @@ export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDe
   const chosen = found.find((each) => each.fills) ?? found[0];
   if (chosen === undefined) return [];
   const { mention } = chosen;
-  const depth = depthOf(mention, native);
-  const offers = pansLike(mention.reading, native, kitchen);
-  const count = (mention.count ?? mention.reading.count)?.toNumber() ?? 1;
-  return offers.length === 0 ? [] : [{ mention, count, depth, offers }];
+  const depth = isMuffin(mention.reading) ? null : depthOf(mention, native);
+  const offers = pansLike(mention.reading, native, kitchen).map((offer) => ({
+    ...offer,
+    areaRatio: offer.areaRatio.toNumber(),
+    areaDrift: offer.areaRatio.minus(1),
+  }));
+  const mentions = found.map((each) => each.mention).filter((each) => isSamePan(each, mention));
+  return offers.length === 0 ? [] : [{ mention, mentions, count: panCount(mention), depth, offers }];
+}
+
+/** `Butter a 9-inch springform … pour into the 9-inch pan`: one pan, which another takes the place of throughout. */
+function isSamePan({ reading: one }: PanMention, { reading: other }: PanMention): boolean {
+  const [ours, theirs] = [one, other].map(({ unit, capacity, sides }) => [unit, capacity ?? '', ...sides].join(' '));
+  return ours === theirs;
+}
+
+/** The chosen pans by the keys of their annotations. One that names another number (`each 8-inch pan`) keeps it. */
+export function pansByMention(pans: readonly PanChosen[]): ReadonlyMap<string, ChosenPan> {
+  const chosen = pans.flatMap(({ demand, offer: { pan, text, areaDrift }, count }) =>
+    demand.mentions.map((mention): [string, ChosenPan] => {
+      const own = panCount(mention);
+      const { longFirst, sides } = mention.reading;
+      const turned = text !== null && longFirst !== demand.mention.reading.longFirst;
+      const size = turned ? writePanSize(pan, sides.length, longFirst) : text;
+      return [mention.key, { pan, text: size, areaDrift, count: own === demand.count ? count : own }];
+    }),
+  );
+  return new Map(chosen);
 }
 
 function sentenceOf(words: string, prose: string): string {
@@ -61,7 +97,7 @@ function sentenceOf(words: string, prose: string): string {
 function depthOf({ reading, depth }: PanMention, native: Kitchen): number | null {
   if (depth !== null) return depth.low.times(centimetresIn(depth.unit)).toNumber();
   if (reading.depth !== null) return reading.depth.times(centimetresIn(reading.unit as 'cm')).toNumber();
-  const usual = pansLike(reading, native, native).find(({ areaRatio }) => Math.abs(areaRatio - 1) < 0.02);
+  const usual = pansLike(reading, native, native).find(({ areaRatio }) => areaRatio.minus(1).abs().lessThan('0.02'));
   return usual === undefined ? null : rimOf(usual.pan);
 }
 
@@ -89,8 +125,9 @@ export function bestPan(demand: PanDemand, batch: number, weights: PanWeights): 
   return { demand, offer, count: demand.count, cost: costOf(demand, offer, demand.count, batch, weights) };
 }
 
-/** Depth of the batter over the native depth, less one. */
+/** Depth of the batter over the native depth, less one. Of a larger batch more muffins are baked, not deeper ones. */
 export function depthDriftOf({ demand, offer, count }: PanChosen, batch: number): number {
+  if (isMuffin(demand.mention.reading)) return 1 / offer.areaRatio - 1;
   return (batch * demand.count) / (offer.areaRatio * count) - 1;
 }
 
@@ -111,14 +148,14 @@ function nearestWith(
   return best;
 }
 
-function costOf(demand: PanDemand, offer: PanOffer, count: number, batch: number, weights: PanWeights): number {
+function costOf(demand: PanDemand, offer: PanOption, count: number, batch: number, weights: PanWeights): number {
   const drift = Math.log((offer.areaRatio * count) / (demand.count * batch));
   return weights.pan * drift * drift + (count === demand.count ? 0 : weights.otherPans);
 }
 
 function holds(
   { depth, count: native }: PanDemand,
-  { pan, areaRatio }: PanOffer,
+  { pan, areaRatio }: PanOption,
   count: number,
   batch: number,
 ): boolean {

@@ -188,6 +188,13 @@ function panReports({ pans, batch }: Solution): PanReport[] {
     const depthDrift = depthDriftOf(chosen, batch.factor);
     const caution = Math.abs(depthDrift) > depthCaution || Math.abs(batch.factor - 1) > batchCaution;
     const changed = count === demand.count ? null : { from: demand.count, because: 'depth' as const };
-    return { native: demand.mention.text, version: offer.text, count, changed, depthDrift, caution };
+    return {
+      native: demand.mention.text,
+      version: offer.size,
+      count,
+      changed,
+      depthDrift,
+      caution,
+    };
   });
 }

@@ -18,7 +18,7 @@ import { unweighed, writtenLine } from '../version/written-line.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
 import { exactShare, weighChosen } from './exact-share.js';
-import { panWords } from './pan-words.js';
+import { pansByMention } from './pans-of.js';
 import type { PartPlan } from './part-plan.js';
 import type { Solution } from './solve.js';
 
@@ -52,7 +52,7 @@ export function reauthoredVersion(
   return versionOfLines(context.recipe, context.kitchen.id, setting, {
     lines,
     batchFactor: batch,
-    pans: panWords(solution?.pans ?? [], context),
+    pans: pansByMention(solution?.pans ?? []),
   });
 }
 

@@ -6,10 +6,11 @@ import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recip
 import { cautionsFor } from './cautions.js';
 import { convertedLine } from './converted-line.js';
 import { inBrackets } from './names-in-method.js';
+import type { PanHere } from './pan-in-words.js';
 import { sharesOf } from './shares.js';
 import { weightsStatedIn } from './stated-weights.js';
 import type { Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
-import { convertedMention, writtenMention } from './version-mention.js';
+import { convertedMention, panMention, writtenMention } from './version-mention.js';
 import { writtenLine } from './written-line.js';
 
 /** Everything beside the recipe that a version depends on. */
@@ -50,8 +51,14 @@ export function versionFor(recipe: Recipe, kitchenId: string, setting: Setting):
 export interface ChosenLines {
   lines: ReadonlyMap<Line, VersionLine>;
   batchFactor: Exact;
-  /** Words of pans by mention key, where another pan than the nearest one is used. */
-  pans: ReadonlyMap<string, string>;
+  /** Pans that were chosen for the batch, by mention key. */
+  pans: ReadonlyMap<string, ChosenPan>;
+}
+
+/** A pan that was chosen together with the lines. */
+export interface ChosenPan extends PanHere {
+  /** Base over the written one's, less one. */
+  areaDrift: Exact;
 }
 
 /** A version made of lines that were chosen together, in the place of the native ones. */
@@ -64,9 +71,10 @@ export function versionOfLines(recipe: Recipe, kitchenId: string, setting: Setti
     return { part, ingredients: part.native, standing: 're-authored', lines };
   });
   const steps = recipe.steps.map((each): VersionSteps => {
-    const mentions = convertedMentions(each.native, parts, build).map((mention) => {
-      const text = chosen.pans.get(mention.mention.key);
-      return text === undefined ? mention : { ...mention, text };
+    const mentions = convertedMentions(each.native, parts, build).map((own) => {
+      const pan = chosen.pans.get(own.mention.key);
+      if (own.mention.kind !== 'pan' || pan === undefined) return own;
+      return panMention(own.mention, pan, pan.areaDrift, native, kitchen);
     });
     return { steps: each, from: each.native.kitchen, mentions };
   });

@@ -1,6 +1,6 @@
-import type { PanReading, TemperatureReading } from '../amount/reading.js';
-import { isLengthUnit } from '../amount/size.js';
-import { writeNumber, writeTerm } from '../amount/write.js';
+import type { TemperatureReading } from '../amount/reading.js';
+import { writeTerm } from '../amount/write.js';
+import type { Exact } from '../exact.js';
 import { translateName } from '../food/name.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
@@ -10,6 +10,7 @@ import { coreFor, isUnderdone, safeMinimum } from '../kitchen/safe.js';
 import { temperatureFor } from '../kitchen/temperature.js';
 import type { Mention } from '../recipe/recipe.js';
 import { amountEdits, applyEdits } from './edit.js';
+import { type PanHere, type PanMention, panCount, panInWords, rimOf } from './pan-in-words.js';
 import type { Problem } from './problem.js';
 import { type SharedFood, theRest } from './shares.js';
 import type { PlacedProblem, VersionMention } from './version.js';
@@ -18,7 +19,8 @@ import type { PlacedProblem, VersionMention } from './version.js';
 export function writtenMention(mention: Mention, kitchen: Kitchen): VersionMention {
   const problems = [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
   const least = mention.kind === 'core' && mention.class !== null ? safeMinimum(kitchen, mention.class) : null;
-  return { mention, text: mention.text, foods: [], hold: least?.hold ?? '', areaDrift: null, problems };
+  const pan = mention.kind === 'pan' ? { count: panCount(mention), rim: null } : null;
+  return { mention, text: mention.text, foods: [], hold: least?.hold ?? '', pan, areaDrift: null, problems };
 }
 
 /**
@@ -32,14 +34,30 @@ export function convertedMention(
   kitchen: Kitchen,
   share: readonly SharedFood[],
 ): VersionMention {
-  const written = writtenMention(mention, native);
+  if (mention.kind === 'pan') {
+    const { pan, text, areaDrift } = panFor(mention.reading, native, kitchen);
+    return panMention(mention, { pan, text, count: panCount(mention) }, areaDrift, native, kitchen);
+  }
+  const { problems } = writtenMention(mention, native);
   const { text, hold, foods = [] } = inKitchen(mention, native, kitchen, share);
-  const areaDrift = mention.kind === 'pan' ? (panFor(mention.reading, native, kitchen)?.areaDrift ?? null) : null;
-  return { mention, text: text ?? mention.text, foods, hold, areaDrift, problems: written.problems };
+  return { mention, text: text ?? mention.text, foods, hold, pan: null, areaDrift: null, problems };
+}
+
+/** A pan annotation with the pan that takes its place. */
+export function panMention(
+  mention: PanMention,
+  here: PanHere,
+  areaDrift: Exact | null,
+  native: Kitchen,
+  kitchen: Kitchen,
+): VersionMention {
+  const { problems } = writtenMention(mention, native);
+  const pan = { count: here.count, rim: rimOf(mention, here, kitchen) };
+  return { mention, text: panInWords(mention, here, kitchen), foods: [], hold: '', pan, areaDrift, problems };
 }
 
 function inKitchen(
-  mention: Mention,
+  mention: Exclude<Mention, PanMention>,
   native: Kitchen,
   kitchen: Kitchen,
   share: readonly SharedFood[],
@@ -55,8 +73,6 @@ function inKitchen(
       return coreText(mention.readings, mention.class, native, kitchen);
     case 'temp':
       return { text: temperatureText(mention.readings, native, kitchen), hold: '' };
-    case 'pan':
-      return { text: panText(mention, native, kitchen), hold: '' };
     case 'length':
       return { text: lengthText(mention, kitchen), hold: '' };
   }
@@ -124,31 +140,6 @@ function temperatureText(readings: readonly TemperatureReading[], native: Kitche
 
 function unitOf(reading: TemperatureReading, native: Kitchen): 'C' | 'F' {
   return reading.impliedUnit ? native.writes.temperature : reading.unit;
-}
-
-/** The size alone changes; a count before it and the words around it (`two 9-inch rounds`) keep their place. */
-function panText(mention: Extract<Mention, { kind: 'pan' }>, native: Kitchen, kitchen: Kitchen): string | null {
-  const choice = panFor(mention.reading, native, kitchen);
-  if (choice?.text == null) return null;
-  const { span } = mention.reading;
-  const size = countWords(mention) + withDepth(choice.text, mention.reading, kitchen);
-  return mention.text.slice(0, span.start) + size + mention.text.slice(span.end);
-}
-
-/** The words for how many, as written: `two `, `2 × `, `two (`. */
-function countWords({ text, reading: { count, span } }: Extract<Mention, { kind: 'pan' }>): string {
-  if (count === null) return '';
-  const words = /^(?:\p{L}+|\d+)\s+(?:[x×]\s+)?\(?/u.exec(text.slice(span.start, span.end));
-  return words?.[0] ?? `${count} × `;
-}
-
-/** A third side is the depth of the rim, and is stated again. */
-function withDepth(sides: string, { depth, unit }: PanReading, kitchen: Kitchen): string {
-  if (depth === null || !isLengthUnit(unit)) return sides;
-  const rim = lengthFor(depth, unit, kitchen);
-  const at = sides.lastIndexOf(' ');
-  if (sides.slice(at + 1) !== rim.unit) return sides;
-  return `${sides.slice(0, at)} × ${writeNumber(rim.low, 'cm')}${sides.slice(at)}`;
 }
 
 function lengthText(mention: Extract<Mention, { kind: 'length' }>, kitchen: Kitchen): string {

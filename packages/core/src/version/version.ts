@@ -1,5 +1,5 @@
 import type { Span } from '../amount/reading.js';
-import type { Stated } from '../amount/stated.js';
+import type { Stated, Term } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
@@ -85,6 +85,8 @@ export interface VersionMention {
   foods: { text: string; name: string }[];
   /** A hold or rest that belongs to a core temperature. */
   hold: string;
+  /** Of a pan, how many are used, and the rim of the one that takes its place; null for all else. */
+  pan: { count: number; rim: Term | null } | null;
   /** Base area of a pan over the written one's, less one; null for all else, and where it is not known. */
   areaDrift: Exact | null;
   problems: PlacedProblem[];

@@ -12,6 +12,7 @@ export function buildPans(added: KitchenYaml['pans'], base: readonly Pan[]): Pan
 function buildPan(pan: KitchenYaml['pans'][number]): Pan {
   return {
     name: pan.name,
+    byName: pan['by-name'] ?? false,
     shape: pan.shape,
     sides: pan.sides.map(exactOf).sort((one, other) => one.comparedTo(other)),
     depth: pan.depth === undefined ? null : exactOf(pan.depth),

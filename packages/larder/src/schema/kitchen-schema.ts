@@ -34,6 +34,8 @@ const oven = z.strictObject({
 
 const pan = z.strictObject({
   name: text,
+  // `half sheet pan` says its size by its name alone, `loaf pan` does not
+  'by-name': z.boolean().optional(),
   shape: z.enum(['round', 'square', 'rectangle', 'loaf', 'muffin']),
   sides: z.array(aboveZero).min(1).max(2),
   depth: aboveZero.optional(),

@@ -1,13 +1,11 @@
 import {
   applyEdits,
   codesOfMethod,
-  lengthFor,
   listing,
   type Mention,
-  type PanReport,
+  panCount,
   readingIn,
   readLine,
-  readPan,
   type Version,
   type VersionLine,
   type VersionMention,
@@ -23,8 +21,6 @@ import { isExcuse } from './is-excuse.js';
 /** What a method is drafted from. */
 export interface MethodContext {
   version: Version;
-  /** The pans that the batch is baked in. */
-  pans: readonly PanReport[];
   reading: RecipeReading;
   /** Which line of the version a share is of. */
   lineOf(mention: Extract<Mention, { kind: 'amount' }>): VersionLine | null;
@@ -38,7 +34,7 @@ export interface MethodContext {
 export function draftMethod({ steps, mentions }: VersionSteps, context: MethodContext): ContainerDirective | null {
   const { native } = steps;
   const block = context.reading.blocks.get(native.key);
-  if (block === undefined || !mentions.some((each) => differs(each, context))) return null;
+  if (block === undefined || !mentions.some(differs)) return null;
   const byKey = new Map(mentions.map((each) => [each.mention.key, each]));
   const draft = copyNode(block, (node) => {
     if (isExcuse(node)) return [];
@@ -54,19 +50,19 @@ export function draftMethod({ steps, mentions }: VersionSteps, context: MethodCo
 }
 
 /** A length alone is converted well enough by itself. */
-function differs({ mention, text }: VersionMention, context: MethodContext): boolean {
+function differs({ mention, text, pan }: VersionMention): boolean {
   if (mention.kind === 'length') return false;
-  return text !== mention.text || (mention.kind === 'pan' && countIn(mention, context) !== nativeCount(mention));
+  return text !== mention.text || (mention.kind === 'pan' && pan?.count !== panCount(mention));
 }
 
 function annotation(node: TextDirective, own: VersionMention, context: MethodContext): PhrasingContent[] {
   if (own.foods.length > 0) return own.foods.flatMap((food, at) => sharedFood(node, food, own.foods.length - at));
-  const text = textOf(own, context);
+  const { text } = own;
   // `the rest` is no amount that could be read back.
   if (own.mention.kind === 'amount' && !statesAmount(text, context.version)) return [{ type: 'text', value: text }];
   const copy = copyNode(node, () => undefined);
   if (text !== own.mention.text) copy.children = [{ type: 'text', value: text }];
-  const attributes = attributesOf(own.mention, context);
+  const attributes = attributesOf(own, context);
   for (const [key, value] of Object.entries(attributes)) copy.attributes = { ...copy.attributes, [key]: value };
   return [copy];
 }
@@ -95,38 +91,12 @@ function statesAmount(text: string, { kitchen }: Version): boolean {
   return amounts.length > 0 || doubt !== null;
 }
 
-type PanMention = Extract<Mention, { kind: 'pan' }>;
-
-function textOf({ mention, text }: VersionMention, context: MethodContext): string {
-  if (mention.kind !== 'pan' || mention.reading.count === null || readPan(text)?.count !== null) return text;
-  const count = countIn(mention, context);
-  const { start } = mention.reading.span;
-  const said = count === nativeCount(mention) ? countWords(mention) : `${count} × `;
-  return text.slice(0, start) + said + text.slice(start);
-}
-
-/** The words for how many pans, as written: `two `, `2 × `. */
-function countWords({ text, reading: { span } }: PanMention): string {
-  return /^(?:\p{L}+|\d+)\s+(?:[x×]\s+)?/u.exec(text.slice(span.start, span.end))?.[0] ?? '';
-}
-
-function nativeCount({ count, reading }: PanMention): number {
-  return (count ?? reading.count)?.toNumber() ?? 1;
-}
-
-function countIn(mention: PanMention, { pans }: MethodContext): number {
-  return pans.find(({ native }) => native === mention.text)?.count ?? nativeCount(mention);
-}
-
-function attributesOf(mention: Mention, context: MethodContext): Record<string, string> {
-  const { kitchen } = context.version;
+function attributesOf({ mention, pan }: VersionMention, context: MethodContext): Record<string, string> {
   if (mention.kind === 'pan') {
-    const { depth } = mention;
-    const count = countIn(mention, context);
-    const said = mention.count !== null || (count !== 1 && mention.reading.count === null);
     return {
-      ...(depth === null ? {} : { depth: writeTerm(lengthFor(depth.low, depth.unit, kitchen)) }),
-      ...(said ? { count: String(count) } : {}),
+      ...(mention.depth === null || pan?.rim == null ? {} : { depth: writeTerm(pan.rim) }),
+      // Where the author says no number here, it stands in the label.
+      ...(mention.count === null ? {} : { count: String(pan?.count ?? mention.count) }),
     };
   }
   if (mention.kind !== 'amount' || mention.of === null) return {};

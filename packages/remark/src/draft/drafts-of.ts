@@ -19,10 +19,10 @@ export interface Draft {
  *
  * @throws {RangeError} If the native kitchen is not in the setting.
  */
-export function draftsOf({ version, pans }: Reauthored, reading: RecipeReading, setting: Setting): Draft[] {
+export function draftsOf({ version }: Reauthored, reading: RecipeReading, setting: Setting): Draft[] {
   const native = setting.kitchens.get(reading.recipe.kitchen);
   if (native === undefined) throw new RangeError(`There is no kitchen \`${reading.recipe.kitchen}\`.`);
-  const context = { version, pans, reading, lineOf: sharedLines(version, native, setting.foods) };
+  const context = { version, reading, lineOf: sharedLines(version, native, setting.foods) };
   const drafts = [
     ...version.parts.map((part) => ({ pair: part.part, node: draftIngredients(part, version, reading) })),
     ...version.steps.map((steps) => ({ pair: steps.steps, node: draftMethod(steps, context) })),

@@ -7,8 +7,9 @@ import {
   readLength,
   readLine,
   readOven,
-  readPan,
+  readPanIn,
   readTemperature,
+  sizesNamed,
 } from '@retare/core';
 import type { TextDirective } from 'mdast-util-directive';
 import { attributePlace } from './attribute-place.js';
@@ -51,7 +52,7 @@ export function readMention(
   const { text } = words;
   const label = placeOf(words, 0, text.length, context.source, node.position);
   const { mention, problem } = interpret(node.name as MentionName, key, text, attributes, kitchen, context);
-  if (mention === null) faults.push({ ...unreadable(node.name as MentionName, text), place: label });
+  if (mention === null) faults.push({ ...unread(node.name as MentionName, text, kitchen), place: label });
   else if (problem !== null) faults.push({ ...problem, place: ofPlace(node, context.source) ?? label });
   return { mention, faults };
 }
@@ -90,7 +91,7 @@ function interpret(
       return only(readings.length === 0 ? null : { ...base, kind: 'temp', readings });
     }
     case 'pan': {
-      const reading = readPan(text);
+      const reading = readPanIn(text, kitchen);
       const depth = attributes.depth === undefined ? null : readLength(attributes.depth);
       const count = attributes.count === undefined ? null : new Exact(attributes.count);
       return only(reading === null ? null : { ...base, kind: 'pan', reading, depth, count });
@@ -123,9 +124,11 @@ function core(
 function ofWhat(text: string, of: string | null, classes: readonly string[]): Omit<Fault, 'place'> {
   const meant = of === null ? undefined : near(of, classes);
   const because = of === null ? `\`${text}\` does not say of what` : `\`${of}\` is no food with a safe temperature`;
+  // How hot a loaf is inside says when it is done: no authority sets a minimum for it.
+  const done = of === null ? '' : `; where it tells when ${of} is done, not when it is safe, write \`:temp[${text}]\``;
   const write =
     meant === undefined
-      ? `Write \`of=\` with a listed meat or fish, or with ${oneOf(classes)}`
+      ? `Write \`of=\` with a listed meat or fish, or with ${oneOf(classes)}${done}`
       : `Write \`of=${meant}\``;
   return {
     actual: of ?? text,
@@ -138,6 +141,19 @@ function ofWhat(text: string, of: string | null, classes: readonly string[]): Om
 function ofPlace(node: TextDirective, source: string): Fault['place'] {
   const place = attributePlace(node, 'of', source);
   return place?.value ?? place?.whole;
+}
+
+function unread(name: MentionName, text: string, kitchen: Kitchen): Omit<Fault, 'place'> {
+  return name === 'pan' && /\p{L}/u.test(text) && !/\d/.test(text) ? sizeless(text, kitchen) : unreadable(name, text);
+}
+
+/** A pan that is only named: a size carries the batch, and a tool's word alone is the same everywhere. */
+function sizeless(text: string, kitchen: Kitchen): Omit<Fault, 'place'> {
+  const sizes = sizesNamed(text, kitchen);
+  const expected = sizes.length === 0 ? [...examples.pan] : sizes;
+  const known = sizes.length === 0 ? '' : `, and ${kitchen.adjective} ones differ`;
+  const write = `Write ${oneOf(expected)} before it, or take the annotation away where no size matters`;
+  return { actual: text, expected, message: `\`${text}\` says no size${known}. ${write}` };
 }
 
 /** What stands in a label that cannot be read. */
