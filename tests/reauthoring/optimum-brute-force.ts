@@ -23,6 +23,8 @@ interface Need {
   step: number;
   /** Native foods that it serves. */
   serves: string[];
+  /** All of it is served beside the dish. */
+  beside: boolean;
 }
 
 interface Ratio {
@@ -50,7 +52,7 @@ export function bruteForce(
   const ratios = ratiosOf(needs, kitchen, foods);
   weigh(needs, ratios);
   const result: BruteForce = { best: null, free: null, looks: 0 };
-  const setters = needs.filter(({ setsBatch }) => setsBatch);
+  const setters = needs.filter(({ setsBatch, beside }) => setsBatch && !beside);
   tryAll(needs, ratios, 1, cutoff, result);
   for (const need of setters) {
     // Whole packs or pieces that set the batch are those that are written.
@@ -64,7 +66,9 @@ export function bruteForce(
       );
   }
   if (result.best !== null || setters.length > 0) return result;
-  for (const batch of new Set(needs.flatMap((need) => factorsOf(need, 0.85, 1.15).map((each) => each.batch))))
+  for (const batch of new Set(
+    needs.filter(({ beside }) => !beside).flatMap((need) => factorsOf(need, 0.85, 1.15).map((each) => each.batch)),
+  ))
     tryAll(needs, ratios, batch, cutoff, result);
   return result;
 }
@@ -86,10 +90,12 @@ function needsOf(recipe: SmallRecipe, kitchen: Kitchen, foods: ReadonlyMap<strin
       const grams = wanted.grams * Number(share);
       const same = needs.find((need) => need.food === food && (need.standsIn || instead !== undefined));
       if (same === undefined) {
-        needs.push({ food, grams, weight: 0, serves: [wanted.food.id], wanted, standsIn: instead !== undefined });
+        const standsIn = instead !== undefined;
+        needs.push({ food, grams, weight: 0, serves: [wanted.food.id], beside: wanted.beside, wanted, standsIn });
         continue;
       }
       if (instead === undefined) same.wanted = wanted;
+      same.beside &&= wanted.beside;
       same.grams += grams;
       same.serves.push(wanted.food.id);
     }
@@ -128,24 +134,15 @@ function ratiosOf(needs: readonly Need[], kitchen: Kitchen, foods: ReadonlyMap<s
     });
   };
   const whole = needs.map(() => 1);
-  const flour = of(({ role }) => role === 'flour');
-  const liquid = of(({ role }) => role === 'liquid');
+  // What is served beside the dish is no part of its dough, nor of what sets.
+  const inDough = (side: number[]): number[] => side.map((each, at) => (needs[at]?.beside ? 0 : each));
+  const flour = inDough(of(({ role }) => role === 'flour'));
+  const liquid = inDough(of(({ role }) => role === 'liquid'));
   if (grams(flour) >= 0.15 * grams(whole) && grams(flour) > 0) {
     for (const food of foods.values())
-      if (food.role === 'leavening')
-        guard(
-          of((each) => each === food),
-          flour,
-          0.1,
-          true,
-        );
-    guard(
-      of(({ role }) => role === 'egg'),
-      flour,
-      0.12,
-      false,
-    );
-    for (const own of served(needs, foods, ['liquid', 'sugar', 'fat'])) {
+      if (food.role === 'leavening') guard(inDough(of((each) => each === food)), flour, 0.1, true);
+    guard(inDough(of(({ role }) => role === 'egg')), flour, 0.12, false);
+    for (const own of served(needs, foods, ['liquid', 'sugar', 'fat']).map(inDough)) {
       const wide = kitchen.scale === null ? 0.06 : 0.03;
       guard(own, flour, grams(own) < 0.1 * grams(flour) ? 0.1 : wide, false);
     }
@@ -184,6 +181,7 @@ function weigh(needs: readonly Need[], ratios: readonly Ratio[]): void {
     need.weight = guarded ? 3 : 1;
     if (need.food.role === 'seasoning') need.weight = 0.3;
     if (need.food.role === 'salt') need.weight = 1;
+    if (need.beside) need.weight = 0;
   });
 }
 
@@ -198,7 +196,8 @@ function tryAll(
   const costs = needs.map(({ list, grams, weight }) =>
     list.map((each) => {
       const drift = Math.log(each.grams / (grams * batch));
-      return Math.abs(drift) > widest ? Number.POSITIVE_INFINITY : weight * drift * drift + each.fixed;
+      if (Math.abs(drift) > widest) return Number.POSITIVE_INFINITY;
+      return weight === 0 ? 0 : weight * drift * drift + each.fixed;
     }),
   );
   const cheapest = costs.reduce((sum, each) => sum + Math.min(...each), size);

@@ -27,17 +27,24 @@ const most = (4 / 3) * Math.exp(0.36);
 /** Own list of what may be written for a need; nothing of the searched code is used. */
 export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted): Candidates {
   const sold = soldFor(food, kitchen.id);
-  if (food.id === 'egg' && wanted.unit === 'count') return eggs(kitchen, wanted.grams);
+  const part = ofAnEgg[food.id];
+  if (part !== undefined && wanted.unit === 'count') return eggs(kitchen, wanted.grams, part);
   if (sold !== null && sold.packs.length > 0 && !sold.loose && sold.packs.every(({ whole }) => whole !== 'no')) {
-    return wholePacks(sold, wanted);
+    return wholePacks(food, sold, wanted);
   }
-  if (wanted.unit === 'count') return pieces(wanted);
+  if (wanted.unit === 'count') return pieces(food, sold, wanted);
+  const counter = counterGrams(kitchen);
+  if (sold?.loose && !sold.singly && sold.packs.length === 0 && wanted.unit === 'g' && wanted.grams >= counter)
+    return { list: byTheStep(wanted.grams, counter), setsBatch: false, step: 0 };
   return measured(food, kitchen, sold, wanted);
 }
 
-function eggs({ eggs: { sizes, usual } }: Kitchen, grams: number): Candidates {
+/** Of the 50 g of a large egg 33 are white and 17 yolk (USDA SR26 01123 to 01125). */
+export const ofAnEgg: Readonly<Record<string, number>> = { egg: 1, 'egg-white': 0.66, 'egg-yolk': 0.34 };
+
+function eggs({ eggs: { sizes, usual } }: Kitchen, grams: number, part: number): Candidates {
   const list = sizes.flatMap((size) =>
-    upTo(grams, Number(size.edibleGrams), 1).map((each) => ({
+    upTo(grams, Number(size.edibleGrams) * part, 1).map((each) => ({
       grams: each,
       fixed: size.name === usual ? 0 : size.seldom ? seldomEgg : otherEgg,
     })),
@@ -45,16 +52,32 @@ function eggs({ eggs: { sizes, usual } }: Kitchen, grams: number): Candidates {
   return { list, setsBatch: true, step: 0 };
 }
 
-function wholePacks({ packs }: Sold, { grams, unit }: Wanted): Candidates {
+/** One step of what the shop weighs off, grams. */
+function counterGrams({ counter }: Kitchen): number {
+  return Number(counter.step) * (counter.unit === 'lb' ? 453.59237 : 1);
+}
+
+function byTheStep(grams: number, step: number): Candidate[] {
+  return upTo(grams, step, 1).map((size) => ({ grams: size, fixed: 0 }));
+}
+
+function wholePacks(food: Food, { packs }: Sold, { grams, unit }: Wanted): Candidates {
   const list = packs.flatMap((pack) => {
     // A cup of chickpeas is drained already; a tin against a tin is net against net.
     const each = unit !== 'pack' && pack.drainedGrams !== null ? Number(pack.drainedGrams) : Number(pack.grams);
-    return upTo(grams, each, pack.whole === 'half' ? 0.5 : 1).map((size) => ({
-      grams: size,
-      fixed: isUsual(pack, size / each, packs) ? 0 : otherPack,
-    }));
+    return upTo(grams, each, pack.whole === 'half' && halfIsKept(food, pack) ? 0.5 : 1).map((size) => {
+      const count = size / each;
+      const half = count % 1 === 0 ? 0 : remainderCost(food, Math.ceil(count), 0.5);
+      return { grams: size, fixed: (isUsual(pack, count, packs) ? 0 : otherPack) + half };
+    });
   });
-  return { list, setsBatch: true, step: 0 };
+  return { list: cheapestOfEach(list), setsBatch: true, step: 0 };
+}
+
+/** Kept over the week or frozen, and enough of it. */
+function halfIsKept({ keeps }: Food, pack: Pack): boolean {
+  const isLittle = keeps.where !== 'cupboard' && Number(pack.grams) / 2 < Number(keeps.leastGrams);
+  return !isLittle && (keeps.days === null || keeps.days > 6 || keeps.freezes);
 }
 
 /** Of a size that is usual, or the only one known, or as much as several usual packs in fewer. */
@@ -65,11 +88,16 @@ function isUsual(pack: Pack, count: number, packs: readonly Pack[]): boolean {
   return [...Array(40).keys()].some((n) => n >= count && Math.abs((n * Number(usual.grams)) / contents - 1) <= 0.03);
 }
 
-function pieces({ grams, count }: Wanted): Candidates {
+function pieces(food: Food, sold: Sold | null, { grams, count }: Wanted): Candidates {
   const each = grams / count;
   const step = count <= 2 || !Number.isInteger(count) ? 0.5 : 1;
-  const list = [grams, ...upTo(grams, each, step)].map((size) => ({ grams: size, fixed: 0 }));
-  return { list, setsBatch: false, step: step * each };
+  const bags = sold?.packs.filter(({ unit }) => unit === 'count').map(({ size }) => Number(size)) ?? [];
+  const list = [grams, ...upTo(grams, each, step)].map((size) => {
+    if (bags.length === 0) return { grams: size, fixed: 0 };
+    const { bought, left } = leastLeft(size / each, bags);
+    return { grams: size, fixed: remainderCost(food, bought, left) };
+  });
+  return { list: cheapestOfEach(list), setsBatch: false, step: step * each };
 }
 
 /** Multiples of a pack or piece that any batch could ask for. */
@@ -258,15 +286,20 @@ function cheapestOfEach(list: readonly Candidate[]): Candidate[] {
   return sorted.filter(({ grams }, at) => at === 0 || grams / (sorted[at - 1]?.grams ?? 0) > 1 + 1e-9);
 }
 
-/** A share of what is bought, where it stands in the fridge: dearer if it goes off within the week, and more if there is any. */
-function leftoverCost(grams: number, { keeps }: Food, sold: Sold | null): number {
+/** What is left of the packs for an amount. */
+function leftoverCost(grams: number, food: Food, sold: Sold | null): number {
   if (sold === null || sold.packs.length === 0 || sold.loose || sold.tap) return 0;
-  if (keeps.where !== 'fridge' || keeps.days === null) return 0;
-  const cost = keeps.freezes ? 0.003 : keeps.days < 7 ? 0.01 : 0;
   const { bought, left } = leastLeft(
     grams,
     sold.packs.map((pack) => Number(pack.grams)),
   );
+  return remainderCost(food, bought, left);
+}
+
+/** A share of what is bought, where it stands in the fridge: dearer if it goes off within the week, and more if there is any. */
+function remainderCost({ keeps }: Food, bought: number, left: number): number {
+  if (keeps.where !== 'fridge' || keeps.days === null) return 0;
+  const cost = keeps.freezes ? 0.003 : keeps.days < 7 ? 0.01 : 0;
   return (cost * left) / bought + (left > bought / 200 && keeps.days < 14 ? 0.005 : 0);
 }
 

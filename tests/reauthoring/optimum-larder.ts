@@ -36,12 +36,37 @@ function food(id: string, role: Food['role'], sold: Sold, more: Partial<Food> = 
 
 const fresh = { where: 'fridge', days: 3, freezes: false, leastGrams: new Exact(0), source: 'made by hand' } as const;
 
-/** Foods of the built-in larder, and a few made by hand: tins used whole or by halves, a soup that goes off, a fat in blocks. */
+const frozen = { ...fresh, freezes: true } as const;
+
+/** Weighed off by the shop, and nothing else. */
+const atCounter: Sold = { ...packed([], 'no'), loose: true };
+
+/** Six or four to a bag, 50 g a piece. */
+const bags: Sold = {
+  ...packed([200, 300], 'no'),
+  packs: packed([200, 300], 'no').packs.map((pack) => ({
+    ...pack,
+    size: pack.grams.dividedBy(50),
+    unit: 'count' as const,
+  })),
+};
+
+/**
+ * Foods of the built-in larder, and a few made by hand: tins used whole or by halves that are kept or go off, a soup that goes off, a fat in
+ * blocks, mince from the counter, buns by the bag.
+ */
 export const foods: ReadonlyMap<string, Food> = new Map([
   ...larder.foods,
   ...[
     food('half-tin', 'bulk', packed([180, 420], 'half')),
     food('big-tin', 'bulk', packed([500], 'yes')),
+    food('frozen-half-tin', 'bulk', packed([180, 420], 'half'), { keeps: frozen }),
+    food('no-half-tin', 'bulk', packed([250], 'half'), { keeps: fresh }),
+    food('loose-mince', 'bulk', atCounter, { keeps: fresh }),
+    food('bun', 'bulk', bags, {
+      keeps: fresh,
+      pieces: [{ unit: 'count', size: null, grams: new Exact(50), source: 'made by hand' }],
+    }),
     food('thin-soup', 'liquid', packed([250, 600], 'no'), { pours: true, keeps: fresh }),
     food('block-fat', 'fat', packed([200], 'no'), { keeps: fresh }),
     food('setting-powder', 'gelling', packed([12], 'no')),

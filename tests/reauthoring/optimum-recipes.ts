@@ -1,4 +1,5 @@
 import { Exact, type Food, type Kitchen, type Line, type Recipe, readLine } from '@retare/core';
+import { ofAnEgg } from './optimum-candidates.ts';
 import { soldFor } from './optimum-kinds.ts';
 
 /** A native line, weighed by the generator itself. */
@@ -10,6 +11,8 @@ export interface Wanted {
   /** How many of its unit. */
   count: number;
   text: string;
+  /** Served beside the dish: it weighs nothing. */
+  beside: boolean;
 }
 
 /** A recipe of a few lines. */
@@ -46,11 +49,22 @@ const partners = {
   liquid: ['milk', 'water', 'buttermilk', 'thin-soup'],
   sugar: ['caster-sugar', 'granulated-sugar', 'honey'],
   fat: ['unsalted-butter', 'olive-oil', 'block-fat'],
-  egg: ['egg'],
+  egg: ['egg', 'egg', 'egg-white', 'egg-yolk'],
   leavening: ['baking-powder', 'baking-soda'],
   salt: ['table-salt', 'fine-sea-salt'],
   seasoning: ['paprika', 'ground-cumin'],
-  bulk: ['diced-tomatoes', 'chickpeas', 'onion', 'carrot', 'half-tin', 'big-tin'],
+  bulk: [
+    'diced-tomatoes',
+    'chickpeas',
+    'onion',
+    'carrot',
+    'half-tin',
+    'big-tin',
+    'frozen-half-tin',
+    'no-half-tin',
+    'loose-mince',
+    'bun',
+  ],
   gelling: ['setting-powder'],
 } as const;
 
@@ -71,6 +85,11 @@ export function smallRecipe(
   );
   const potful = !batter && random() < 0.5;
   const wanted = [...new Set<string>(ids)].map((id) => line(id, choosing, potful));
+  const last = wanted.at(-1);
+  if (last !== undefined && wanted.length > 2 && random() < 0.1) {
+    last.beside = true;
+    last.text += ', to serve';
+  }
   return { native: native.id, wanted };
 }
 
@@ -79,6 +98,8 @@ const batters: readonly (keyof typeof partners)[][] = [
   ['sugar', 'fat', 'egg', 'leavening'],
   ['fat', 'sugar', 'liquid', 'salt'],
   ['liquid', 'fat', 'leavening', 'bulk'],
+  ['bulk', 'fat', 'sugar', 'egg'],
+  ['bulk', 'liquid', 'egg', 'salt'],
   ['liquid', 'sugar', 'salt', 'egg'],
 ];
 const stews: readonly (keyof typeof partners)[][] = [
@@ -88,15 +109,25 @@ const stews: readonly (keyof typeof partners)[][] = [
 ];
 
 /** @param potful Whether what pours comes by the litre, past the cups that are counted. */
-function line(id: string, { random, kitchen, foods }: Choosing, potful: boolean): Wanted {
+function line(id: string, choosing: Choosing, potful: boolean): Wanted {
+  return { ...inDish(id, choosing, potful), beside: false };
+}
+
+const counted: ReadonlySet<string> = new Set(['onion', 'carrot', 'bun']);
+/** Foods that are weighed even where there is no scale. */
+const weighed: ReadonlySet<string> = new Set(['unsalted-butter', 'block-fat', 'loose-mince']);
+
+function inDish(id: string, { random, kitchen, foods }: Choosing, potful: boolean): Omit<Wanted, 'beside'> {
   const food = foods.get(id);
   if (food === undefined) throw new RangeError(`There is no food ${id}.`);
   const size = sizes[food.role] ?? { from: 100, to: 400, step: 5 };
   const metric = kitchen.scale !== null;
   const small = size.from + Math.floor(random() * ((size.to - size.from) / size.step + 1)) * size.step;
   const amount = potful && food.role === 'liquid' ? small * 10 : small;
-  if (id === 'egg') return inPieces(food, 1 + Math.floor(random() * 5), Number(usualEgg(kitchen)), 'eggs');
-  if (id === 'onion' || id === 'carrot') return inPieces(food, 1 + Math.floor(random() * 4), pieceOf(food), food.id);
+  const egg = ofAnEgg[id];
+  if (egg !== undefined)
+    return inPieces(food, 1 + Math.floor(random() * 5), Number(usualEgg(kitchen)) * egg, id === 'egg' ? 'eggs' : id);
+  if (counted.has(id)) return inPieces(food, 1 + Math.floor(random() * 4), pieceOf(food), food.id);
   const pack = usesWhole(food, kitchen) ? pick(random, soldFor(food, kitchen.id)?.packs ?? []) : undefined;
   if (pack !== undefined) {
     const count = 1 + Math.floor(random() * 3);
@@ -115,18 +146,18 @@ function line(id: string, { random, kitchen, foods }: Choosing, potful: boolean)
       text: `${millilitres} ml ${food.id}`,
     };
   }
-  if (metric || id === 'unsalted-butter' || id === 'block-fat')
+  if (metric || weighed.has(id))
     return { food, grams: amount, unit: 'g', count: amount, text: `${amount} g ${food.id}` };
   const quarters = Math.max(1, Math.round((amount / density(food) / 240) * 4));
   const grams = (quarters / 4) * Number(kitchen.units.cup) * density(food);
   return { food, grams, unit: 'ml', count: quarters / 4, text: `${quarters / 4} cups ${food.id}` };
 }
 
-function inPieces(food: Food, count: number, each: number, word: string): Wanted {
+function inPieces(food: Food, count: number, each: number, word: string): Omit<Wanted, 'beside'> {
   return { food, grams: count * each, unit: 'count', count, text: `${count} ${word}` };
 }
 
-function inSpoons(food: Food, kitchen: Kitchen, random: () => number): Wanted {
+function inSpoons(food: Food, kitchen: Kitchen, random: () => number): Omit<Wanted, 'beside'> {
   const quarters = 1 + Math.floor(random() * 10);
   const grams = (quarters / 4) * Number(kitchen.units.tsp) * density(food);
   return { food, grams, unit: 'ml', count: quarters / 4, text: `${quarters / 4} tsp ${food.id}` };

@@ -88,9 +88,15 @@ describe('the version that is chosen', () => {
     expect(feasible.filter(isBound).length).toBeGreaterThanOrEqual(recipes / 2);
   });
 
-  test('is counted in quarts past the cups, where a kitchen has them', () => {
-    const inQuarts = feasible.filter(({ result }) => words(result).includes('"unit":"quart"'));
-    expect(inQuarts.length).toBeGreaterThanOrEqual(5);
+  test.for<[string, RegExp]>([
+    ['quarts past the cups, where a kitchen has them', /"unit":"quart"/],
+    ['halves of tins', /"low":"\d*\.5","high":null,"unit":"count"}\]\],"pack":\{/],
+    ['whole tins', /"low":"\d+","high":null,"unit":"count"}\]\],"pack":\{/],
+    ['what the counter weighs off', /"unit":"lb"/],
+    ['eggs of another size than the usual', /"eggSize":"[a-z]+"/],
+    ['another batch than the author’s', /^(?!1 )/],
+  ])('is also in %s', ([, form]) => {
+    expect(feasible.filter(({ result }) => form.test(words(result))).length).toBeGreaterThanOrEqual(10);
   });
 
   test('has a batch that its anchor sets, as the line of the anchor stands in it', () => {
@@ -105,6 +111,14 @@ describe('the version that is chosen', () => {
     expect(anchored.length).toBeGreaterThanOrEqual(50);
     expect(new Set(drifts)).toEqual(new Set(['0.000000000']));
   });
+
+  test.for(['egg-white', 'egg-yolk', 'bun', 'loose-mince', 'frozen-half-tin', 'no-half-tin', 'to serve'])(
+    'is also of recipes with %s',
+    (word) => {
+      const having = feasible.filter(({ small }) => small.wanted.some(({ text }) => text.includes(word)));
+      expect(having.length).toBeGreaterThanOrEqual(20);
+    },
+  );
 
   test('is the same every time, whatever the order and identity of foods and kitchens', () => {
     const again = setting(true);
