@@ -1,6 +1,7 @@
 import {
   applyEdits,
   Exact,
+  foodsIn,
   type Ingredients,
   isRefusal,
   type RatioReport,
@@ -104,10 +105,13 @@ function ratiosAsRead(recipe: Recipe, version: Version, setting: Setting): Ratio
     const read: Ingredients = {
       ...ingredients,
       kitchen: version.kitchen.id,
-      lines: lines.map(({ line, food, edits, stated }) => {
-        const text = applyEdits(line.text, edits);
-        return stated === null ? line : { ...line, food, text, reading: readLine(text, readingIn(version.kitchen)) };
-      }),
+      lines: lines.flatMap((each) =>
+        foodsIn(each).flatMap(({ food, stated, alone }) => {
+          const text = applyEdits(each.line.text, alone);
+          if (stated === null) return food === each.food ? [each.line] : [];
+          return [{ ...each.line, food, text, reading: readLine(text, readingIn(version.kitchen)) }];
+        }),
+      ),
     };
     return ratiosOfVersion(part, read, { recipe, setting }).map((ratio) => ({
       name: ratio.name,
@@ -126,7 +130,9 @@ function note(file: string, kitchen: string, { version, infeasible, ratios }: Re
     const because = infeasible.because.map((each) =>
       each.kind === 'ratio'
         ? `${each.name} ${(100 * each.drift).toFixed(1)} % (limit ${(100 * each.limit).toFixed(1)} %)`
-        : `no amount for “${each.line.text}” (${each.line.food?.id ?? 'unknown'}): needs ${each.need.toFixed(1)}, nearest ${each.pack?.toFixed(1) ?? 'none'}`,
+        : each.kind === 'not-sold'
+          ? `not sold: ${each.food.id}`
+          : `no amount for “${each.line.text}” (${each.line.food?.id ?? 'unknown'}): needs ${each.need.toFixed(1)}, nearest ${each.pack?.toFixed(1) ?? 'none'}`,
     );
     bench.infeasible.push({ file, kitchen, words: because.join('; ') });
     return;

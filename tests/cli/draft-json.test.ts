@@ -95,7 +95,17 @@ describe('retare draft --format json', () => {
     const [version] = files[0].versions;
     expect(code).toBe(1);
     expect(version.infeasible.because.length).toBeGreaterThan(0);
-    expect(version.infeasible.leastChange.limit).toMatch(decimal);
+    expect(version.infeasible.because[0]).toMatchObject({ kind: 'no-amount', line: 3, name: 'gelatin', part: null });
+    expect(version.infeasible.leastChange.changes).toEqual([
+      {
+        kind: 'half-pack',
+        line: 3,
+        name: 'gelatin',
+        from: null,
+        to: null,
+        text: expect.stringContaining('half a pack'),
+      },
+    ]);
     expect(version.lines.map(({ becomes }: { becomes: string }) => becomes)).toHaveLength(2);
   });
 

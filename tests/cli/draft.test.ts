@@ -95,6 +95,11 @@ describe('retare draft', () => {
     expect(out).toMatch(/^9×5 in +25 × 11 cm/mu);
   });
 
+  test('says so where no other batch would do', async () => {
+    const { out } = await draft(':::ingredients{kitchen=us}\n- 2 cups milk\n- 2 lb potatoes\n:::\n', '--for', 'uk');
+    expect(out).toMatch(/^Runner-up: none\. No other batch would do\.$/mu);
+  });
+
   test('drafts for several kitchens, in the order that they are named in', async () => {
     const { out } = await draft(stew, '--for', 'au,uk');
     expect(blocksIn(out).map((block) => /kitchen=(\w+)/u.exec(block)?.[1])).toEqual(['au', 'au', 'uk', 'uk']);
@@ -160,9 +165,13 @@ describe('what cannot be drafted', () => {
     expect(code).toBe(1);
     expect(blocksIn(out)).toEqual([]);
     expect(out).toContain('No version keeps every guarded ratio and can be bought and measured.');
-    expect(out).toMatch(/^- .* would drift by [−+][\d.]+ %; its limit is [\d.]+ %$/mu);
+    expect(out).toMatch(
+      /^- .* would drift by [−+][\d.]+ %; its limit is [\d.]+ %, and there is powdered gelatine in whole packs of 12 g only$/mu,
+    );
     expect(out).toMatch(/^- UK shops sell powdered gelatine in packs of 12 g, and the batch asks for 7\.09 g$/mu);
-    expect(out).toMatch(/^The least change that would help: letting gelatin drift by 69\.3 %\.$/mu);
+    expect(out).toMatch(
+      /^The least change that would help: let half a pack of powdered gelatine be used \(`whole: half` for its packs in the site's larder file\)\.$/mu,
+    );
     expect(err).toContain('Nothing was written.');
     expect(after).toBe(infeasible);
   });

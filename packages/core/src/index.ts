@@ -47,6 +47,7 @@ export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitch
 export { temperatureFor } from './kitchen/temperature.js';
 export { packMeant, sameContainer } from './kitchen/unsized-pack.js';
 export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/authored-ratios.js';
+export type { Change } from './reauthor/change.js';
 export type { Infeasible, Obstacle } from './reauthor/infeasible.js';
 export { matchLines } from './reauthor/match-lines.js';
 export {

@@ -16,7 +16,7 @@ import {
 import { massWords } from 'remark-retare';
 
 /** The native amount, as written; null for a line without one. */
-export function nativeWords({ line }: VersionLine): string | null {
+export function nativeWords({ line }: Pick<VersionLine, 'line'>): string | null {
   const { amountSpans, amounts } = line.reading;
   const words = amountSpans.map(({ start, end }) => line.text.slice(start, end).trim());
   return amounts.length === 0 || words.length === 0 ? null : words.join(' ');

@@ -1,26 +1,102 @@
-import { type Infeasible, type Kitchen, nameIn, type Obstacle } from '@retare/core';
+import { type Change, type Infeasible, type Kitchen, type Line, nameIn, type Obstacle, soldIn } from '@retare/core';
 import type { DraftRefusal } from './draft-post.js';
+import { nativeWords } from './line-words.js';
 import { percentWords } from './percent-words.js';
 
 /** What stands in the way of any version, for its author. */
 export function obstacleWords(obstacle: Obstacle, kitchen: Kitchen): string {
-  if (obstacle.kind === 'no-amount') {
-    const { line, pack, need } = obstacle;
-    const food = line.food === null ? line.text : nameIn(line.food, kitchen.id).many;
-    const grams = (value: number): string => `${Number(value.toPrecision(3))} g`;
-    return pack === null
-      ? `nothing that ${aOf(kitchen)} cook can buy or measure comes near to the ${food}`
-      : `${kitchen.adjective} shops sell ${food} in packs of ${grams(pack)}, and the batch asks for ${grams(need)}`;
+  switch (obstacle.kind) {
+    case 'not-sold': {
+      const { line, because, isAnchor } = obstacle;
+      const unknown =
+        because === 'no-stand-in'
+          ? 'the larder knows nothing that takes its place'
+          : 'what takes its place goes by weight, which the larder does not know of this line';
+      return `${kitchen.adjective} shops do not sell ${wordFor(line)}${isAnchor ? ', the anchor' : ''}, and ${unknown}`;
+    }
+    case 'no-amount':
+      return noAmountWords(obstacle, kitchen);
+    case 'ratio': {
+      const { name, part, drift, limit, whole } = obstacle;
+      const [by, most] = percentWords(Math.abs(drift), limit);
+      const packs = whole.map((food) => `${nameIn(food, kitchen.id).many} in whole ${packWords(food, kitchen)}`);
+      const only = packs.length === 0 ? '' : `, and there is ${packs.join(' and ')} only`;
+      return `${ratioWords(name, part)} would drift by ${drift < 0 ? '−' : '+'}${by}; its limit is ${most}${only}`;
+    }
   }
-  const { name, part, drift, limit } = obstacle;
-  const [by, most] = percentWords(Math.abs(drift), limit);
-  return `${ratioWords(name, part)} would drift by ${drift < 0 ? '−' : '+'}${by}; its limit is ${most}`;
 }
 
-/** The least that would have to give. */
-export function changeWords({ name, part, limit }: NonNullable<Infeasible['leastChange']>): string {
-  const most = `${(limit * 100).toFixed(1)} %`;
-  return name.includes(' : ') ? `a limit of ${most} for ${ratioWords(name, part)}` : `letting ${name} drift by ${most}`;
+function noAmountWords(
+  { line, food, isAnchor, pack, need, base, batchFactor }: Extract<Obstacle, { kind: 'no-amount' }>,
+  kitchen: Kitchen,
+): string {
+  const name = food === null ? wordFor(line) : nameIn(food, kitchen.id).many;
+  const anchor = isAnchor ? ', the anchor,' : '';
+  const size = (value: number): string => `${Number(value.toPrecision(3))}${base === 'count' ? '' : ` ${base}`}`;
+  const batch =
+    batchFactor === 1 ? 'the batch' : `a batch of ${Number(batchFactor.toFixed(3))}, as the anchor sets it,`;
+  if (pack === null)
+    return `nothing that ${aOf(kitchen)} cook can buy or measure comes near to the ${name}${anchor.slice(0, -1)}`;
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  const packed = (sold?.packs.length ?? 0) > 0;
+  return packed
+    ? `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${size(pack)}, and ${batch} asks for ${size(need)}`
+    : `the nearest that ${aOf(kitchen)} cook measures of ${name}${anchor} is ${size(pack)}, and ${batch} asks for ${size(need)}`;
+}
+
+function packWords(food: Parameters<typeof nameIn>[0], kitchen: Kitchen): string {
+  const packs = soldIn(food, kitchen.id)?.packs ?? [];
+  return packs.length === 0 ? 'pieces' : `packs of ${packs.map(({ size, unit }) => `${size} ${unit}`).join(', ')}`;
+}
+
+/** The least that an author could change, in a sentence. */
+export function leastChangeWords({ leastChange }: Infeasible, kitchen: Kitchen): string {
+  if (leastChange.length === 0)
+    return 'No single change that was tried would help: change several native amounts, or write this version by hand.';
+  const words = leastChange.map((change) => changeWords(change, kitchen));
+  return `The least change that would help: ${words.join('; and ')}.`;
+}
+
+/** One change, as what an author does. */
+export function changeWords(change: Change, kitchen: Kitchen): string {
+  switch (change.kind) {
+    case 'native-amount': {
+      const { line, text } = change;
+      return `write \`${text}\` for \`${nativeWords({ line }) ?? ''}\` of ${wordFor(line)} in the native lines`;
+    }
+    case 'anchor': {
+      const factor = Number(change.batchFactor.toFixed(3));
+      return change.anchor === null
+        ? `name no anchor (batch factor ${factor})`
+        : `name \`${change.anchor}\` as the anchor (batch factor ${factor})`;
+    }
+    case 'limit': {
+      const { key, name, part, from, limit } = change;
+      const [was, is] = percentWords(from, limit);
+      return `let ${ratioWords(name, part)} drift by up to ${is} instead of ${was} (\`reauthoring: { limits: { ${settingName(key)}: ${limit} } }\` in retare.yaml)`;
+    }
+    case 'half-pack':
+      return `let half a pack of ${nameIn(change.food, kitchen.id).many} be used (\`whole: half\` for its packs in the site's larder file)`;
+    case 'pack-size': {
+      const { food, size, unit } = change;
+      return `if there are packs of about ${size} ${unit} of ${nameIn(food, kitchen.id).many} in ${kitchen.adjective} shops, add one to the site's larder file`;
+    }
+    case 'food':
+      return `name ${nameIn(change.instead, kitchen.id).many} instead of ${wordFor(change.line)}, which ${kitchen.adjective} shops sell, or give ${wordFor(change.line)} a stand-in in the site's larder file`;
+    case 'weight':
+      return `give the weight of ${wordFor(change.line)} in its native line, as in \`${nativeWords(change) ?? ''} (100 g)\``;
+    case 'own-version':
+      return `write the line of ${wordFor(change.line)} by hand, in ${aOf(kitchen)} version of your own`;
+  }
+}
+
+/** A setting's name as `retare.yaml` has it: `baking-small`. */
+function settingName(key: string): string {
+  return key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
+function wordFor({ name, reading, text }: Line): string {
+  return name?.text.trim() ?? reading.food?.text ?? text;
 }
 
 function ratioWords(name: string, part: string | null): string {

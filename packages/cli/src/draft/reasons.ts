@@ -10,7 +10,7 @@ import {
 } from '@retare/core';
 import { linesInDoubt } from './in-doubt.js';
 import { buyWords, exactAmount, exactWords, leftoverWords, nativeWords, standInName } from './line-words.js';
-import { changeWords, obstacleWords } from './obstacle-words.js';
+import { leastChangeWords, obstacleWords } from './obstacle-words.js';
 import { signedPercent } from './percent-words.js';
 import { table } from './table.js';
 
@@ -143,10 +143,7 @@ function runnerUp({ runnerUp: second, cost, anchor }: Reauthored): string {
 function infeasible({ infeasible: found, version }: Reauthored): string {
   if (found === null) return '';
   const because = found.because.map((obstacle) => `- ${obstacleWords(obstacle, version.kitchen)}`);
-  const least =
-    found.leastChange === null
-      ? 'No single limit that gives would help: change the native amounts, or write this version by hand.'
-      : `The least change that would help: ${changeWords(found.leastChange)}.`;
+  const least = leastChangeWords(found, version.kitchen);
   return [
     'No version keeps every guarded ratio and can be bought and measured. What stands in the way:',
     ...because,

@@ -1,8 +1,18 @@
-import type { Reauthored, Version, VersionMention } from '@retare/core';
+import {
+  type Change,
+  type Kitchen,
+  type Line,
+  nameIn,
+  type Obstacle,
+  type Reauthored,
+  type Version,
+  type VersionMention,
+} from '@retare/core';
 import type { RecipeReading } from 'remark-retare';
 import { decimal } from './decimal.js';
 import { type Decimal, type JsonLine, lineJson } from './line-json.js';
-import { changeWords, obstacleWords } from './obstacle-words.js';
+import { nativeWords } from './line-words.js';
+import { changeWords, leastChangeWords, obstacleWords } from './obstacle-words.js';
 
 /** A version with all its reasons. */
 export interface JsonVersion {
@@ -20,9 +30,23 @@ export interface JsonVersion {
   cost: Decimal | null;
   runnerUp: { batchFactor: Decimal; anchor: string | null; cost: Decimal } | null;
   infeasible: {
-    because: { kind: 'no-amount' | 'ratio'; text: string }[];
-    leastChange: { name: string; part: string | null; limit: Decimal; text: string } | null;
+    because: { kind: Obstacle['kind']; line: number | null; name: string; part: string | null; text: string }[];
+    /** The least that an author could change; null where nothing that was tried helps. */
+    leastChange: { text: string; changes: JsonChange[] } | null;
   } | null;
+}
+
+/** One change of an author's. */
+export interface JsonChange {
+  kind: Change['kind'];
+  /** Line of the native line in the post; null for a change of no line. */
+  line: number | null;
+  /** The line's word for its food, or the ratio whose limit is widened. */
+  name: string | null;
+  /** What is changed, and to what: a native amount, a limit, an anchor, a food, the size of a pack. */
+  from: string | null;
+  to: string | null;
+  text: string;
 }
 
 /** A version and its reasons as data. */
@@ -61,7 +85,7 @@ export function versionJson(result: Reauthored, reading: RecipeReading): JsonVer
       runnerUp === null
         ? null
         : { batchFactor: decimal(runnerUp.batchFactor), anchor: runnerUp.anchor, cost: decimal(runnerUp.cost) },
-    infeasible: infeasibleJson(result),
+    infeasible: infeasibleJson(result, reading),
   };
 }
 
@@ -70,14 +94,63 @@ function coreJson({ mention, text, hold }: VersionMention): JsonVersion['cores']
   return [{ native: mention.text, version: text, of: mention.of, hold: hold === '' ? null : hold }];
 }
 
-function infeasibleJson({ infeasible, version }: Reauthored): JsonVersion['infeasible'] {
+function infeasibleJson({ infeasible, version }: Reauthored, reading: RecipeReading): JsonVersion['infeasible'] {
   if (infeasible === null) return null;
   const { because, leastChange } = infeasible;
+  const { kitchen } = version;
   return {
-    because: because.map((obstacle) => ({ kind: obstacle.kind, text: obstacleWords(obstacle, version.kitchen) })),
+    because: because.map((obstacle) => ({
+      kind: obstacle.kind,
+      line: 'line' in obstacle ? lineNumber(obstacle.line, reading) : null,
+      name: 'line' in obstacle ? foodWord(obstacle.line) : obstacle.name,
+      part: 'part' in obstacle ? obstacle.part : null,
+      text: obstacleWords(obstacle, kitchen),
+    })),
     leastChange:
-      leastChange === null
+      leastChange.length === 0
         ? null
-        : { ...leastChange, limit: decimal(leastChange.limit), text: changeWords(leastChange) },
+        : {
+            text: leastChangeWords(infeasible, kitchen),
+            changes: leastChange.map((change) => changeJson(change, kitchen, reading)),
+          },
   };
+}
+
+function changeJson(change: Change, kitchen: Kitchen, reading: RecipeReading): JsonChange {
+  const [from, to] = fromTo(change, kitchen);
+  const line = 'line' in change ? change.line : null;
+  return {
+    kind: change.kind,
+    line: line === null ? null : lineNumber(line, reading),
+    name: line !== null ? foodWord(line) : change.kind === 'limit' ? change.name : null,
+    from,
+    to,
+    text: changeWords(change, kitchen),
+  };
+}
+
+function fromTo(change: Change, { id }: Kitchen): [from: string | null, to: string | null] {
+  switch (change.kind) {
+    case 'native-amount':
+      return [nativeWords(change), change.text];
+    case 'limit':
+      return [decimal(change.from), decimal(change.limit)];
+    case 'anchor':
+      return [null, change.anchor];
+    case 'food':
+      return [foodWord(change.line), nameIn(change.instead, id).many];
+    case 'pack-size':
+      return [null, `${change.size} ${change.unit}`];
+    default:
+      return [null, null];
+  }
+}
+
+function foodWord({ reading, text }: Line): string {
+  return reading.food?.text ?? text;
+}
+
+/** Where a native line stands in the post. */
+function lineNumber({ key }: Line, { lines }: RecipeReading): number | null {
+  return lines.get(key)?.paragraph.position?.start.line ?? null;
 }

@@ -1,4 +1,5 @@
 import type { Demand } from './demand.js';
+import type { RatioLimits } from './weights.js';
 
 /** A limit that couples demands: `Σ coefficient × grams ≤ bound`. */
 export interface Constraint {
@@ -24,6 +25,8 @@ export interface GuardedRatio {
   numerator: Float64Array;
   denominator: Float64Array;
   native: number;
+  /** Which of the settings' limits holds it. */
+  key: keyof RatioLimits;
   /** Largest drift, as a fraction; half a step of the tool counts where that is larger. */
   limit: number;
   /** Half the smallest step of the tools that measure the numerator, grams; 0 where only the limit counts. */

@@ -4,7 +4,7 @@ import type { Recipe } from '../recipe/recipe.js';
 import type { GuardedRatio, Mass, Side } from './constraint.js';
 import type { Demand } from './demand.js';
 import { standsOutside } from './outside.js';
-import type { Weights } from './weights.js';
+import type { RatioLimits, Weights } from './weights.js';
 
 /** Flour ratios hold only where flour is at least this share of a part's mass. */
 const leastFlour = 0.15;
@@ -55,48 +55,38 @@ class Drawing {
   flourRatios(): GuardedRatio[] {
     const flour = this.native(this.flour);
     if (flour < tiny || flour < leastFlour * this.native(whole)) return [];
-    const { limits } = this.context.weights;
     const contents = this.demands.flatMap((demand) => (this.inside(demand) ? demand.contents : []));
     const leavenings = new Set(contents.filter(({ role }) => role === 'leavening').map(({ food }) => food));
     return [
       ...[...leavenings].map((id) =>
-        this.ratio(
-          `${words(id)} : flour`,
-          [this.insideOnly(ofFood(id)), this.flour],
-          limits.leavening,
-          'or half a step',
-        ),
+        this.ratio(`${words(id)} : flour`, [this.insideOnly(ofFood(id)), this.flour], 'leavening', 'or half a step'),
       ),
-      this.ratio('egg : flour', [this.insideOnly(ofRole('egg')), this.flour], limits.egg),
+      this.ratio('egg : flour', [this.insideOnly(ofRole('egg')), this.flour], 'egg'),
       ...this.bakingRatios(flour),
     ];
   }
 
   /** Liquid, sugar and fat to flour, each food by itself; foods that a stand-in mixes count as one. */
   private bakingRatios(flour: number): GuardedRatio[] {
-    const { kitchen, weights } = this.context;
-    const { limits } = weights;
-    const wide = kitchen.scale === null ? limits.bakingByVolume : limits.baking;
+    const wide = this.context.kitchen.scale === null ? 'bakingByVolume' : 'baking';
     return this.groups(['liquid', 'sugar', 'fat']).map(({ name, foods }) => {
       const own = this.insideOnly(served(foods));
       const small = this.native(own) < smallLine * flour;
-      return this.ratio(`${name} : flour`, [own, this.flour], small ? limits.bakingSmall : wide);
+      return this.ratio(`${name} : flour`, [own, this.flour], small ? 'bakingSmall' : wide);
     });
   }
 
   wholeRatios(): GuardedRatio[] {
-    const { limits } = this.context.weights;
     const seasonings = this.groups(['seasoning']).map(({ name, foods }) =>
-      this.ratio(`${name} : whole`, [served(foods), whole], limits.seasoning, 'or half a step'),
+      this.ratio(`${name} : whole`, [served(foods), whole], 'seasoning', 'or half a step'),
     );
-    return [this.ratio('salt : whole', [ofRole('salt'), whole], limits.salt, 'or half a step'), ...seasonings];
+    return [this.ratio('salt : whole', [ofRole('salt'), whole], 'salt', 'or half a step'), ...seasonings];
   }
 
   gellingRatios(): GuardedRatio[] {
     const liquid = this.insideOnly(ofRole('liquid'));
     if (this.native(liquid) < tiny) return [];
-    const { gelling } = this.context.weights.limits;
-    return [this.ratio('gelling agent : liquid', [ofRole('gelling'), liquid], gelling, 'or half a step')];
+    return [this.ratio('gelling agent : liquid', [ofRole('gelling'), liquid], 'gelling', 'or half a step')];
   }
 
   /** Foods of the native lines by role; those that share a demand belong together. */
@@ -126,7 +116,7 @@ class Drawing {
   private ratio(
     name: string,
     [above, below]: [Side, Side],
-    limit: number,
+    key: keyof RatioLimits,
     orHalfStep?: 'or half a step',
   ): GuardedRatio {
     const numerator = Float64Array.from(this.demands, above);
@@ -138,7 +128,8 @@ class Drawing {
       numerator,
       denominator: Float64Array.from(this.demands, below),
       native: nativeNumerator / this.native(below),
-      limit,
+      key,
+      limit: this.context.weights.limits[key],
       halfStep: orHalfStep === undefined ? 0 : this.largestStep(numerator) / 2,
       nativeNumerator,
       ofWhole: below === whole,

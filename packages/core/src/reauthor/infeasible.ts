@@ -1,72 +1,130 @@
+import type { Food } from '../food/food.js';
+import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Line } from '../recipe/recipe.js';
 import { anchorFactors, native } from './batch-factors.js';
+import type { Change } from './change.js';
 import { limitAt, ratioOf } from './constraint.js';
 import type { Choice, Demand } from './demand.js';
+import { type InTheWay, leastChange } from './least-change.js';
 import type { PartPlan } from './part-plan.js';
 import { leastCost } from './search.js';
+import type { Searched, Unsold } from './search-recipe.js';
 import { type Problem, type Solution, solve, solveAt } from './solve.js';
 
 /** Something that stands in the way of any version. */
 export type Obstacle =
+  | ({ kind: 'not-sold'; isAnchor: boolean } & Unsold)
   | {
       kind: 'no-amount';
       line: Line;
+      food: Food | null;
+      isAnchor: boolean;
       /** The nearest amount that is to be had, in the unit of `need`; null where there is none at all. */
       pack: number | null;
       /** What is needed: grams, or millilitres or pieces where the weight is not known. */
       need: number;
+      base: Demand['base'];
+      /** The batch of it: 1, or the nearest that a named anchor allows. */
+      batchFactor: number;
     }
-  | { kind: 'ratio'; part: string | null; name: string; drift: number; limit: number };
+  | {
+      kind: 'ratio';
+      part: string | null;
+      name: string;
+      drift: number;
+      limit: number;
+      /** Foods in it that are only to be had in whole packs or pieces. */
+      whole: Food[];
+    };
 
 /** Why there is no version, and the least that would have to give. */
 export interface Infeasible {
   because: Obstacle[];
-  /** The limit that one ratio, or the drift that one line, would need, where that alone helps; null where no single one does. */
-  leastChange: { name: string; part: string | null; limit: number } | null;
+  /** The least that an author could change, each tried by another search; empty where nothing of the kind helps. */
+  leastChange: Change[];
   /** The nearest version, its limits left aside; null where a line has no amount at all. */
   nearest: Solution | null;
 }
 
-/** What stands in the way of a problem that has no solution. */
-export function explainInfeasible(problem: Problem): Infeasible {
-  const { plans } = problem;
-  const missing = missingIn(problem);
+/** What stands in the way of a recipe that has no version, or none whose foods are all sold. */
+export function explainInfeasible(searched: Searched): Infeasible {
+  const { problem, solved, unsold } = searched;
+  const { plans, anchor } = problem;
+  const missing = solved.best === null ? missingIn(problem) : [];
   const free = { ...problem, plans: plans.map((plan) => ({ ...plan, constraintsAt: () => [] })) };
-  const filled = (missing.length === 0 ? solve(free).best : null) ?? nearestBeyond(free, missing);
+  const nearest = solved.best ?? (missing.length === 0 ? solve(free).best : null) ?? nearestBeyond(free, missing);
+  const bent = nearest === null || solved.best !== null ? [] : bentIn(plans, nearest);
   const because: Obstacle[] = [
-    ...missing.map(({ demand, nearest }): Obstacle => {
-      const line = demand.lines[0];
-      if (line === undefined) throw new RangeError('A demand without a line.');
-      return { kind: 'no-amount', line, pack: nearest?.size ?? null, need: demand.quantity };
+    ...unsold.map((each): Obstacle => ({ kind: 'not-sold', isAnchor: isOf(each.line, anchor), ...each })),
+    ...missing.flatMap((each): Obstacle[] => noAmount(each, anchor)),
+    ...bent.map(({ ratio, part, demands, drift, limit }): Obstacle => {
+      const whole = demands.flatMap(({ food }, at) =>
+        (ratio.numerator[at] ?? 0) > 0 && food !== null && isUseWhole(soldIn(food, searched.input.kitchen.id))
+          ? [food]
+          : [],
+      );
+      return { kind: 'ratio', part, name: ratio.name, drift, limit, whole };
     }),
-    ...(filled === null ? [] : broken(plans, filled)),
   ];
-  return { because, leastChange: missing.length === 0 ? leastChange(problem) : widerDrift(missing), nearest: filled };
+  const inTheWay: InTheWay = {
+    lines: [...new Set([...unsold.map(({ line }) => line), ...missing.flatMap(({ demand }) => demand.lines[0] ?? [])])],
+    ratios: bent,
+  };
+  return { because, leastChange: leastChange(searched, inTheWay), nearest };
+}
+
+function isOf(line: Line, demand: Demand | null): boolean {
+  return demand?.lines.includes(line) ?? false;
 }
 
 /** A demand that nothing is near to, and what is nearest. */
 interface Missing {
-  plan: PartPlan;
   demand: Demand;
   nearest: Choice | null;
+  batchFactor: number;
+}
+
+function noAmount({ demand, nearest, batchFactor }: Missing, anchor: Demand | null): Obstacle[] {
+  const line = demand.lines[0];
+  if (line === undefined) throw new RangeError('A demand without a line.');
+  const { food, base, quantity } = demand;
+  const need = quantity * batchFactor;
+  return [
+    {
+      kind: 'no-amount',
+      line,
+      food,
+      isAnchor: demand === anchor,
+      pack: nearest?.size ?? null,
+      need,
+      base,
+      batchFactor,
+    },
+  ];
 }
 
 function missingIn({ plans, anchor }: Problem): Missing[] {
+  const factors = anchor === null ? [] : anchorFactors(anchor);
+  // Without a batch that the anchor allows, the native size shows what is near.
+  const batches = factors.length === 0 ? [1] : factors.map(({ factor }) => factor);
   return plans.flatMap((plan) =>
     plan.demands
       .filter((demand) =>
-        demand === anchor ? anchorFactors(demand).length === 0 : leastCost([demand], 1) === Number.POSITIVE_INFINITY,
+        demand === anchor
+          ? factors.length === 0
+          : batches.every((batch) => leastCost([demand], batch) === Number.POSITIVE_INFINITY),
       )
       .map((demand) => {
         // Kept with the demand: the words of the choice are asked of it.
         Object.assign(demand, plan.beyond(demand));
-        return { plan, demand, nearest: nearestOf(demand) };
+        const batchFactor = demand === anchor ? 1 : (batches[0] ?? 1);
+        return { demand, nearest: nearestOf(demand, batchFactor), batchFactor };
       }),
   );
 }
 
-function nearestOf({ choices, quantity }: Demand): Choice | null {
-  const far = ({ log }: Choice): number => Math.abs(log - Math.log(quantity));
+function nearestOf({ choices, quantity }: Demand, batch: number): Choice | null {
+  const far = ({ log }: Choice): number => Math.abs(log - Math.log(quantity * batch));
   return choices.reduce<Choice | null>((best, each) => (best === null || far(each) < far(best) ? each : best), null);
 }
 
@@ -84,54 +142,18 @@ function nearestBeyond(free: Problem, missing: readonly Missing[]): Solution | n
   return solveAt(native, { ...free, plans }, Number.POSITIVE_INFINITY);
 }
 
-/** The drift that the one line without an amount would have to be allowed. */
-function widerDrift(missing: readonly Missing[]): Infeasible['leastChange'] {
-  const [only, ...others] = missing;
-  if (only === undefined || others.length > 0 || only.nearest === null) return null;
-  const { demand, plan, nearest } = only;
-  const name = demand.lines[0]?.reading.food?.text ?? demand.food?.id ?? '';
-  return { name, part: plan.part.native.label, limit: Math.abs(nearest.size / demand.quantity - 1) };
-}
+type Bent = InTheWay['ratios'][number] & { drift: number; limit: number };
 
 /** The guarded ratios that a solution breaks. */
-function broken(plans: readonly PartPlan[], solution: Solution): Obstacle[] {
-  return plans.flatMap(({ ratios, part }, index) =>
-    ratios.flatMap((ratio): Obstacle[] => {
+function bentIn(plans: readonly PartPlan[], solution: Solution): Bent[] {
+  const batch = solution.batch.factor;
+  return plans.flatMap(({ ratios, part, demands }, index) =>
+    ratios.flatMap((ratio): Bent[] => {
       const grams = (solution.parts[index]?.choices ?? []).map((choice) => choice.grams);
       const value = ratioOf(ratio, grams);
-      const limit = limitAt(ratio, solution.batch.factor);
+      const limit = limitAt(ratio, batch);
       const drift = value === null ? 0 : value / ratio.native - 1;
-      return Math.abs(drift) <= limit + 1e-9
-        ? []
-        : [{ kind: 'ratio', part: part.native.label, name: ratio.name, drift, limit }];
+      return Math.abs(drift) <= limit + 1e-9 ? [] : [{ ratio, part: part.native.label, demands, batch, drift, limit }];
     }),
   );
-}
-
-/** Each ratio in turn is let go; of those that help, the one that has to give least. */
-function leastChange(problem: Problem): Infeasible['leastChange'] {
-  let least: (NonNullable<Infeasible['leastChange']> & { excess: number }) | null = null;
-  problem.plans.forEach((plan, at) => {
-    plan.ratios.forEach((ratio, index) => {
-      const without = {
-        ...plan,
-        constraintsAt: (batch: number) => plan.constraintsAt(batch).filter((each) => each.ratio !== index),
-      };
-      const plans = problem.plans.map((each, other) => (other === at ? without : each));
-      const solution = solve({ ...problem, plans }).best;
-      if (solution === null) return;
-      const grams = (solution.parts[at]?.choices ?? []).map((choice) => choice.grams);
-      const drift = Math.abs((ratioOf(ratio, grams) ?? ratio.native) / ratio.native - 1);
-      const excess = drift / limitAt(ratio, solution.batch.factor);
-      if (least === null || excess < least.excess)
-        least = { name: ratio.name, part: plan.part.native.label, limit: drift, excess };
-    });
-  });
-  return withoutExcess(least);
-}
-
-function withoutExcess(
-  change: (NonNullable<Infeasible['leastChange']> & { excess: number }) | null,
-): Infeasible['leastChange'] {
-  return change === null ? null : { name: change.name, part: change.part, limit: change.limit };
 }

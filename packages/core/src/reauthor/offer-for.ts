@@ -25,7 +25,8 @@ export function offerFor(demand: Demand, context: OfferContext): Offer {
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if (partOfEgg(food) !== null && isCounted(demand)) return eggs(demand, context);
   if (demand.base === 'g' && sold !== null && isUseWhole(sold)) return packs(demand, sold, context);
-  if (isStandIn(demand) && isCounted(demand)) return standInPieces(demand, sold, context);
+  // A pinch of what stands in is a pinch.
+  if (isStandIn(demand) && isCounted(demand) && demand.base !== 'count') return standInPieces(demand, sold, context);
   if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, sold, context);
   if (isLength(demand)) return asLong(demand, context);
   return measuredOffer(demand, sold, context);

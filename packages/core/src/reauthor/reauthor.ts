@@ -2,19 +2,18 @@ import { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
-import { weightsStatedIn } from '../version/stated-weights.js';
 import type { Caution, Version } from '../version/version.js';
 import { type BatchFactor, isSameFactor } from './batch-factors.js';
 import { limitAt, ratioOf } from './constraint.js';
-import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
 import { exactShare, weighChosen } from './exact-share.js';
 import { explainInfeasible, type Infeasible } from './infeasible.js';
 import { makesAt } from './makes.js';
-import { depthCaution, depthDriftOf, pansOf } from './pans-of.js';
-import { type PartPlan, planParts } from './part-plan.js';
+import { depthCaution, depthDriftOf } from './pans-of.js';
+import type { PartPlan } from './part-plan.js';
 import { reauthoredVersion } from './reauthored-version.js';
-import { type Solution, solve } from './solve.js';
+import { isFeasible, type Searched, searchRecipe } from './search-recipe.js';
+import type { Solution } from './solve.js';
 import { defaultWeights, type Weights } from './weights.js';
 
 /** A guarded ratio before and after. */
@@ -84,15 +83,9 @@ export function reauthor(
   if (kitchen.id === native.id) return { kind: 'native-kitchen' };
   if (recipe.parts.length === 0) return { kind: 'no-ingredients' };
   const weights = options.weights ?? defaultWeights;
-  const ownWeights = weightsStatedIn(
-    recipe.parts.flatMap((part) => part.native.lines),
-    native,
-  );
-  const context: DemandContext = { recipe, native, kitchen, foods: setting.foods, ownWeights, weights };
-  const wanted = options.anchor ?? recipe.anchor;
-  const { plans, anchor } = planParts(context, wanted);
-  if (anchor === undefined) return { kind: 'unknown-anchor', anchor: wanted ?? '' };
-  return solved(plans, anchor, context, setting);
+  const anchor = options.anchor ?? recipe.anchor;
+  const searched = searchRecipe({ recipe, native, kitchen, foods: setting.foods, weights, anchor });
+  return searched === null ? { kind: 'unknown-anchor', anchor: anchor ?? '' } : reauthored(searched, setting);
 }
 
 /** Whether a re-authoring was refused. */
@@ -106,18 +99,12 @@ function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
   return kitchen;
 }
 
-function solved(
-  plans: readonly PartPlan[],
-  anchor: Demand | null,
-  context: DemandContext,
-  setting: Setting,
-): Reauthored {
-  const { recipe, native, kitchen, weights } = context;
-  const fixedBatch = recipe.parts.some((part) => part.native.lines.some(({ food }) => food?.role === 'cure'));
-  const problem = { plans, pans: pansOf(recipe, native, kitchen), weights, anchor, fixedBatch };
-  const free = solve({ ...problem, anchor: null });
-  const { best, runnerUp } = anchor === null ? free : solve(problem);
-  const infeasible = best === null ? explainInfeasible(problem) : null;
+function reauthored(searched: Searched, setting: Setting): Reauthored {
+  const { plans, context, problem, free } = searched;
+  const { anchor } = problem;
+  const { recipe } = context;
+  const { best, runnerUp } = searched.solved;
+  const infeasible = isFeasible(searched) ? null : explainInfeasible(searched);
   const chosen = best ?? infeasible?.nearest ?? null;
   const batch = chosen === null ? new Exact(1) : exactBatch(chosen, context);
   // An anchor that costs over twice as much as none is worth a second thought.

@@ -1,7 +1,7 @@
-import type { VersionFood, VersionLine } from './version.js';
+import type { FurtherFood, VersionLine } from './version.js';
 
 /** All foods that a line has in a version, its first one first. */
-export function foodsIn(line: VersionLine): VersionFood[] {
+export function foodsIn(line: VersionLine): FurtherFood[] {
   return [line, ...line.also];
 }
 
