@@ -1,5 +1,5 @@
 import type { Food, Kitchen } from '@retare/core';
-import { type Candidate, candidatesFor } from './optimum-candidates.ts';
+import { type Candidate, candidatesFor, ofAnEgg, otherEgg, seldomEgg } from './optimum-candidates.ts';
 import { soldFor } from './optimum-kinds.ts';
 import type { SmallRecipe, Wanted } from './optimum-recipes.ts';
 
@@ -25,6 +25,8 @@ interface Need {
   serves: string[];
   /** All of it is served beside the dish. */
   beside: boolean;
+  /** Eggs of which the author's number is served, whatever they weigh. */
+  loose: boolean;
 }
 
 interface Ratio {
@@ -48,12 +50,33 @@ export function bruteForce(
   foods: ReadonlyMap<string, Food>,
   cutoff: number,
 ): BruteForce {
+  const result: BruteForce = { best: null, free: null, looks: 0 };
+  if (recipe.wanted.filter(({ food, beside }) => food.id in ofAnEgg && !beside).length < 2)
+    return inKitchen(recipe, kitchen, foods, cutoff, 0, result);
+  // All eggs of one size, which costs once; of several only where no one size keeps the ratios.
+  const { sizes, usual } = kitchen.eggs;
+  for (const size of sizes) {
+    const once = size.name === usual ? 0 : size.seldom ? seldomEgg : otherEgg;
+    const own = { ...kitchen, eggs: { ...kitchen.eggs, usual: size.name, sizes: [size] } };
+    inKitchen(recipe, own, foods, cutoff, once, result);
+  }
+  return result.best === null ? inKitchen(recipe, kitchen, foods, cutoff, 0, result) : result;
+}
+
+/** @param once What every combination costs beside its lines. */
+function inKitchen(
+  recipe: SmallRecipe,
+  kitchen: Kitchen,
+  foods: ReadonlyMap<string, Food>,
+  cutoff: number,
+  once: number,
+  result: BruteForce,
+): BruteForce {
   const needs = needsOf(recipe, kitchen, foods);
   const ratios = ratiosOf(needs, kitchen, foods);
   weigh(needs, ratios);
-  const result: BruteForce = { best: null, free: null, looks: 0 };
   const setters = needs.filter(({ setsBatch, beside }) => setsBatch && !beside);
-  tryAll(needs, ratios, 1, cutoff, result);
+  tryAll(needs, ratios, 1, { cutoff, once }, result);
   for (const need of setters) {
     // Whole packs or pieces that set the batch are those that are written.
     for (const { batch, candidate } of factorsOf(need, 3 / 4, 4 / 3))
@@ -61,7 +84,7 @@ export function bruteForce(
         needs.map((each) => (each === need ? { ...need, list: [candidate] } : each)),
         ratios,
         batch,
-        cutoff,
+        { cutoff, once },
         result,
       );
   }
@@ -69,7 +92,7 @@ export function bruteForce(
   for (const batch of new Set(
     needs.filter(({ beside }) => !beside).flatMap((need) => factorsOf(need, 0.85, 1.15).map((each) => each.batch)),
   ))
-    tryAll(needs, ratios, batch, cutoff, result);
+    tryAll(needs, ratios, batch, { cutoff, once }, result);
   return result;
 }
 
@@ -80,7 +103,7 @@ function factorsOf({ list, grams }: Need, least: number, most: number): { batch:
 }
 
 function needsOf(recipe: SmallRecipe, kitchen: Kitchen, foods: ReadonlyMap<string, Food>): Need[] {
-  const needs: (Omit<Need, 'list' | 'setsBatch' | 'step'> & { wanted: Wanted; standsIn: boolean })[] = [];
+  const needs: (Omit<Need, 'list' | 'setsBatch' | 'step' | 'loose'> & { wanted: Wanted; standsIn: boolean })[] = [];
   for (const wanted of recipe.wanted) {
     const sold = soldFor(wanted.food, kitchen.id);
     const instead = sold?.sold === false ? sold.standIns[0]?.parts : undefined;
@@ -100,10 +123,11 @@ function needsOf(recipe: SmallRecipe, kitchen: Kitchen, foods: ReadonlyMap<strin
       same.serves.push(wanted.food.id);
     }
   }
-  return needs.map(({ wanted, standsIn: _, ...need }) => ({
-    ...need,
-    ...candidatesFor(need.food, kitchen, { ...wanted, food: need.food, grams: need.grams }),
-  }));
+  return needs.map(({ wanted, standsIn: _, ...need }) => {
+    const loose = need.beside && need.food.id in ofAnEgg && wanted.unit === 'count';
+    const found = candidatesFor(need.food, kitchen, { ...wanted, food: need.food, grams: need.grams });
+    return { ...need, loose, ...found, ...(loose ? { list: [{ grams: need.grams, fixed: 0 }] } : {}) };
+  });
 }
 
 /** How much of each gram of a food counts as a role, its contents counted apart. */
@@ -120,7 +144,8 @@ function share(food: Food, foods: ReadonlyMap<string, Food>, counts: (food: Food
 
 function ratiosOf(needs: readonly Need[], kitchen: Kitchen, foods: ReadonlyMap<string, Food>): Ratio[] {
   const ratios: Ratio[] = [];
-  const of = (counts: (food: Food) => boolean): number[] => needs.map(({ food }) => share(food, foods, counts));
+  const of = (counts: (food: Food) => boolean): number[] =>
+    needs.map(({ food, loose }) => (loose ? 0 : share(food, foods, counts)));
   const grams = (side: readonly number[]): number =>
     needs.reduce((sum, need, at) => sum + need.grams * (side[at] ?? 0), 0);
   const guard = (above: number[], below: number[], limit: number, orHalfStep: boolean): void => {
@@ -133,7 +158,7 @@ function ratiosOf(needs: readonly Need[], kitchen: Kitchen, foods: ReadonlyMap<s
       limit: (batch) => Math.max(limit, step / (grams(above) * batch)),
     });
   };
-  const whole = needs.map(() => 1);
+  const whole = needs.map(({ loose }) => (loose ? 0 : 1));
   // What is served beside the dish is no part of its dough, nor of what sets.
   const inDough = (side: number[]): number[] => side.map((each, at) => (needs[at]?.beside ? 0 : each));
   const flour = inDough(of(({ role }) => role === 'flour'));
@@ -176,7 +201,9 @@ function served(needs: readonly Need[], foods: ReadonlyMap<string, Food>, roles:
 function weigh(needs: readonly Need[], ratios: readonly Ratio[]): void {
   needs.forEach((need, at) => {
     const guarded = ratios.some(
-      ({ above, below }) => (above[at] ?? 0) > 0 || ((below[at] ?? 0) > 0 && below.some((each) => each !== 1)),
+      ({ above, below }) =>
+        (above[at] ?? 0) > 0 ||
+        ((below[at] ?? 0) > 0 && below.some((each, other) => each !== 1 && !needs[other]?.loose)),
     );
     need.weight = guarded ? 3 : 1;
     if (need.food.role === 'seasoning') need.weight = 0.3;
@@ -189,10 +216,10 @@ function tryAll(
   needs: readonly Need[],
   ratios: readonly Ratio[],
   batch: number,
-  cutoff: number,
+  { cutoff, once }: { cutoff: number; once: number },
   result: BruteForce,
 ): void {
-  const size = 0.2 * Math.log(batch) ** 2;
+  const size = once + 0.2 * Math.log(batch) ** 2;
   const costs = needs.map(({ list, grams, weight }) =>
     list.map((each) => {
       const drift = Math.log(each.grams / (grams * batch));

@@ -17,8 +17,8 @@ export interface Candidates {
 }
 
 const awkwardness = 0.0005;
-const otherEgg = 0.008;
-const seldomEgg = 0.02;
+export const otherEgg = 0.008;
+export const seldomEgg = 0.02;
 const otherPack = 0.001;
 /** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
 const least = 0.75 / Math.exp(0.36);

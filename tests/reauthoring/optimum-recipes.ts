@@ -50,6 +50,7 @@ const partners = {
   sugar: ['caster-sugar', 'granulated-sugar', 'honey'],
   fat: ['unsalted-butter', 'olive-oil', 'block-fat'],
   egg: ['egg', 'egg', 'egg-white', 'egg-yolk'],
+  partOfEgg: ['egg-white', 'egg-yolk'],
   leavening: ['baking-powder', 'baking-soda'],
   salt: ['table-salt', 'fine-sea-salt'],
   seasoning: ['paprika', 'ground-cumin'],
@@ -101,6 +102,7 @@ const batters: readonly (keyof typeof partners)[][] = [
   ['bulk', 'fat', 'sugar', 'egg'],
   ['bulk', 'liquid', 'egg', 'salt'],
   ['liquid', 'sugar', 'salt', 'egg'],
+  ['sugar', 'egg', 'partOfEgg', 'fat'],
 ];
 const stews: readonly (keyof typeof partners)[][] = [
   ['bulk', 'salt', 'seasoning', 'liquid', 'fat'],

@@ -1,6 +1,7 @@
 import { Exact, isRefusal, type Reauthored, reauthor, type Setting } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 import { type BruteForce, bruteForce } from './optimum-brute-force.ts';
+import { ofAnEgg } from './optimum-candidates.ts';
 import { foods, kitchens } from './optimum-larder.ts';
 import { numbersFrom, recipeOf, type SmallRecipe, smallRecipe } from './optimum-recipes.ts';
 
@@ -97,6 +98,19 @@ describe('the version that is chosen', () => {
     ['another batch than the author’s', /^(?!1 )/],
   ])('is also in %s', ([, form]) => {
     expect(feasible.filter(({ result }) => form.test(words(result))).length).toBeGreaterThanOrEqual(10);
+  });
+
+  test('has eggs of one size, where whites or yolks stand beside whole ones and any one size serves', () => {
+    const both = feasible.filter(
+      ({ small, brute }) =>
+        brute.best !== null && small.wanted.filter(({ food, beside }) => food.id in ofAnEgg && !beside).length > 1,
+    );
+    const sizes = both.map(({ result }) => {
+      const lines = result.version.parts.flatMap((part) => part.lines.filter(({ food }) => food?.role === 'egg'));
+      return new Set(lines.map(({ stated }) => stated?.eggSize ?? 'usual')).size;
+    });
+    expect(both.length).toBeGreaterThanOrEqual(50);
+    expect(sizes.filter((size) => size > 1).length).toBeLessThanOrEqual(both.length / 20);
   });
 
   test('has a batch that its anchor sets, as the line of the anchor stands in it', () => {

@@ -76,6 +76,12 @@ export function wholeEggsFor(kitchen: Kitchen, needs: readonly Exact[], limit: E
   return (usual ?? others[0])?.eggs ?? null;
 }
 
+/** Whole eggs of one size for each need; null where a need is further off than the limit. */
+export function eggsOfSize(size: EggSize, needs: readonly Exact[], limit: Exact): Eggs[] | null {
+  const eggs = needs.map((grams) => nearestCount(size, grams));
+  return eggs.every(({ drift }) => drift.abs().lessThanOrEqualTo(limit)) ? eggs : null;
+}
+
 function nearestCount(size: EggSize, grams: Exact): Eggs {
   const count = Exact.max(grams.dividedBy(size.edibleGrams).round(), 1);
   return { count, size, drift: count.times(size.edibleGrams).dividedBy(grams).minus(1) };

@@ -5,6 +5,7 @@ import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Ingredients, Line, Part, Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
+import { type EggLines, eggLines, isLooseLine } from '../version/egg-lines.js';
 import { land, stateMeasure } from '../version/land.js';
 import { bothStated, weightsStatedIn } from '../version/stated-weights.js';
 import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../version/weigh-line.js';
@@ -74,7 +75,12 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
   const plan = planPart(part, { recipe, native, kitchen, foods: setting.foods, ownWeights, weights });
   // What the native lines state of a food is as true of the version's.
   const stated = bothStated(ownWeights, weightsStatedIn(authored.lines, kitchen));
-  const all = heldLines(part, authored, plan.demands, { kitchen, foods: setting.foods, ownWeights: stated });
+  const all = heldLines(part, authored, plan.demands, {
+    kitchen,
+    foods: setting.foods,
+    ownWeights: stated,
+    loose: eggLines(recipe).loose,
+  });
   const blind = blindLines(all, plan.demands);
   const demands = plan.demands.filter(({ lines }) => !lines.some((line) => blind.has(line)));
   const held = all.filter(({ line }) => !blind.has(line));
@@ -95,21 +101,30 @@ function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
   return kitchen;
 }
 
+interface HeldContext {
+  kitchen: Kitchen;
+  foods: Foods;
+  ownWeights: StatedWeights;
+  /** Eggs that no ratio counts. */
+  loose: EggLines['loose'];
+}
+
 function heldLines(
   part: Part,
   authored: Ingredients,
   demands: readonly Demand[],
-  { kitchen, foods, ownWeights }: { kitchen: Kitchen; foods: Foods; ownWeights: StatedWeights },
+  { kitchen, foods, ownWeights, loose }: HeldContext,
 ): Held[] {
   const matched = matchLines(part.native.lines, authored.lines);
   return authored.lines.map((line) => {
     const { food, reading } = line;
     const native = matched.get(line) ?? null;
     const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights));
-    const contents = food === null ? [] : contentsOf(food, foods);
+    const isLoose = native === null ? isLooseLine(line) : loose.has(native.reading);
+    const contents = food === null || isLoose ? [] : contentsOf(food, foods);
     const standsIn = native === null ? demands.find((demand) => food !== null && demand.food === food) : undefined;
     const lines = native === null ? (standsIn?.lines ?? [line]) : [native];
-    return { line, native, weighed, grams: middleGrams(weighed), lines, food, contents };
+    return { line, native, weighed, grams: isLoose ? 0 : middleGrams(weighed), lines, food, contents };
   });
 }
 
@@ -120,8 +135,8 @@ function middleGrams(weighed: WeighedAmount | null): number {
   return (high === null ? low : low.times(high).sqrt()).toNumber();
 }
 
-function gramsOf({ base, quantity }: Demand): number {
-  return base === 'g' ? quantity : 0;
+function gramsOf({ base, quantity, loose }: Demand): number {
+  return base === 'g' && !loose ? quantity : 0;
 }
 
 /**

@@ -51,5 +51,8 @@ export interface Demand extends Offer {
   spread: number;
   /** Weight of its squared drift. */
   weight: number;
+  /** Eggs that are counted out whatever they weigh: one to glaze with, one for each plate. */
+  loose: boolean;
+  /** Nothing of what is loose: it is no part of the dough. */
   contents: Content[];
 }

@@ -7,10 +7,11 @@ import { fromGrams, type StatedWeights, type Weighed } from '../food/weigh.js';
 import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Part, Recipe } from '../recipe/recipe.js';
+import { isOptional } from '../version/beside.js';
+import { eggLines } from '../version/egg-lines.js';
 import { type WeighedAmount, weighingOf, weighReading } from '../version/weigh-line.js';
 import { contentsOf } from './contents.js';
 import type { Demand } from './demand.js';
-import { isOptional } from './outside.js';
 import type { Weights } from './weights.js';
 
 /** What demands are made from. */
@@ -116,6 +117,7 @@ function demandFor(
   const spread = term == null || term.high === null || term.low.isZero() ? 1 : term.high.dividedBy(term.low).toNumber();
   const base = need.grams !== null ? 'g' : need.millilitres !== null ? 'ml' : 'count';
   const counted = (weighed.count ?? new Exact(1)).times(Math.sqrt(spread));
+  const loose = eggLines(context.recipe).loose.has(line.reading);
   return {
     ...offersNothing,
     lines: [line],
@@ -128,8 +130,9 @@ function demandFor(
     base,
     quantity: (need.grams ?? need.millilitres ?? counted).toNumber(),
     spread,
-    weight: weightOf(line, food, context),
-    contents: food === null ? [] : contentsOf(food, context.foods),
+    weight: loose ? 0 : weightOf(line, food, context),
+    loose,
+    contents: food === null || loose ? [] : contentsOf(food, context.foods),
   };
 }
 

@@ -152,7 +152,8 @@ function otherAmounts(line: Line, { context }: Searched): Candidate[] {
   }
   return kept.flatMap((choice) => {
     const to = demand.state(choice.index);
-    const changed = restated(line, to, context);
+    // Another number of eggs can be written for theirs; another size stands elsewhere in the line.
+    const changed = to.eggSize === null ? restated(line, to, context) : null;
     if (changed === null) return [];
     const change: Change = { kind: 'native-amount', line, to, text: writeStated(to, native) };
     return [{ change, asks: far(choice), make: (made: SearchInput) => withLine(made, changed) }];

@@ -1,5 +1,5 @@
 import type { Stated } from '../amount/stated.js';
-import type { Kitchen } from '../kitchen/kitchen.js';
+import type { EggSize, Kitchen } from '../kitchen/kitchen.js';
 import type { Choice, Demand, Offer } from './demand.js';
 import type { Weights } from './weights.js';
 import { type BatchSpan, widestDrift } from './weights.js';
@@ -10,6 +10,8 @@ export interface OfferContext {
   native: Kitchen;
   weights: Weights;
   batches: BatchSpan;
+  /** The sizes of eggs to choose among. */
+  eggs: readonly EggSize[];
 }
 
 /** The sizes that any batch could ask of a demand. */

@@ -23,9 +23,6 @@ const apart = new RegExp(
 const apartInLine =
   /\b(?:to|for) (?:serve|serving|dust|dusting|fill|the filling|the top|topping|finish|garnish|the pan|greasing|grease|frying|fry|brushing|brush|glaze|glazing|sprinkling|sprinkle|drizzling|drizzle)\b/;
 
-/** What is served beside the dish. */
-const beside = /\b(?:to serve|for serving|to garnish|for garnish|for garnishing|for the table)\b/;
-
 /**
  * Whether a line stands outside the flour ratios of its part: the method whips it, fills with it, pours it over or serves it, and does
  * nothing else with it. A food that other sentences name too may be in the dough, and is held to its ratio.
@@ -36,11 +33,6 @@ export function standsOutside(line: Line, recipe: Recipe): boolean {
   if (name === '') return false;
   const own = sentencesOf(recipe).filter(({ words }) => words.has(name) || words.has(`${name}s`));
   return own.length > 0 && own.every((sentence) => sentence.apart);
-}
-
-/** Lines that a dish does without: they weigh nothing in the choice. */
-export function isOptional(line: Line): boolean {
-  return line.reading.optional || beside.test(line.text.toLowerCase());
 }
 
 function lastWord(name: string): string {

@@ -21,6 +21,8 @@ export interface Plans {
   plans: PartPlan[];
   /** Null where no anchor is asked for, undefined where none is found by that name. */
   anchor: Demand | null | undefined;
+  /** Batches that choices are offered for. */
+  batches: BatchSpan;
 }
 
 /** Demands, offers and guarded ratios of a recipe in another kitchen. */
@@ -29,17 +31,18 @@ export function planParts(context: DemandContext, anchorName: string | null): Pl
   const all = parts.flatMap(({ demands }) => demands);
   const anchor = anchorName === null ? null : anchorNamed(anchorName, all);
   const batches = anchor == null ? packSpan : anchorSpan;
-  for (const demand of all) Object.assign(demand, offerFor(demand, { ...context, batches }));
+  const offers = { ...context, batches, eggs: context.kitchen.eggs.sizes };
+  for (const demand of all) Object.assign(demand, offerFor(demand, offers));
   // A food that is not used whole may still be asked to come out in whole packs.
-  if (anchor != null && anchor.wholes.length === 0)
-    Object.assign(anchor, packOffer(anchor, { ...context, batches }) ?? {});
-  return { plans: parts.map(({ part, demands }) => planDemands(part, demands, context)), anchor };
+  if (anchor != null && anchor.wholes.length === 0) Object.assign(anchor, packOffer(anchor, offers) ?? {});
+  return { plans: parts.map(({ part, demands }) => planDemands(part, demands, context)), anchor, batches };
 }
 
 /** Demands, offers and guarded ratios of one part by itself. */
 export function planPart(part: Part, context: DemandContext): PartPlan {
   const demands = demandsOf(part, context);
-  for (const demand of demands) Object.assign(demand, offerFor(demand, { ...context, batches: packSpan }));
+  const offers = { ...context, batches: packSpan, eggs: context.kitchen.eggs.sizes };
+  for (const demand of demands) Object.assign(demand, offerFor(demand, offers));
   return planDemands(part, demands, context);
 }
 
@@ -53,7 +56,7 @@ function planDemands(part: Part, demands: Demand[], context: DemandContext): Par
     demands,
     ratios,
     constraintsAt: (batch) => constraintsOf(ratios, batch),
-    beyond: (demand) => offerFor(demand, { ...context, batches: anyBatch }),
+    beyond: (demand) => offerFor(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }),
   };
 }
 

@@ -62,9 +62,8 @@ function chosenIn({ demands }: PartPlan, index: number, solution: Solution, cont
     if (choice === undefined) return [];
     const stated = demand.state(choice.index);
     const weighed = weighChosen(demand, stated, context);
-    return [
-      { demand, stated, weighed: weighed?.low ?? unweighed, share: exactShare(demand, stated, weighed, context) },
-    ];
+    const share = demand.loose ? null : exactShare(demand, stated, weighed, context);
+    return [{ demand, stated, weighed: weighed?.low ?? unweighed, share }];
   });
 }
 

@@ -6,9 +6,10 @@ import type { Setting } from '../version/build-version.js';
 import { weightsStatedIn } from '../version/stated-weights.js';
 import type { Demand } from './demand.js';
 import type { DemandContext } from './demands-of.js';
+import { plansBySize } from './one-egg-size.js';
 import { pansOf } from './pans-of.js';
 import { type PartPlan, planParts } from './part-plan.js';
-import { type Problem, type Solved, solve } from './solve.js';
+import { type Problem, type Solved, solve, solveAny } from './solve.js';
 import type { Weights } from './weights.js';
 
 /** What a search is over. */
@@ -48,13 +49,27 @@ export function searchRecipe(input: SearchInput): Searched | null {
   const nativeLines = recipe.parts.flatMap((part) => part.native.lines);
   const ownWeights = weightsStatedIn(nativeLines, native);
   const context: DemandContext = { recipe, native, kitchen, foods, ownWeights, weights };
-  const { plans, anchor } = planParts(context, input.anchor);
+  const planned = planParts(context, input.anchor);
+  const { anchor } = planned;
   if (anchor === undefined) return null;
   const fixedBatch = nativeLines.some(({ food }) => food?.role === 'cure');
-  const problem = { plans, pans: pansOf(recipe, native, kitchen), weights, anchor, fixedBatch };
-  const free = solve({ ...problem, anchor: null });
-  const solved = anchor === null ? free : solve(problem);
+  const own = { pans: pansOf(recipe, native, kitchen), weights, fixedBatch };
+  const mixed: Problem = { ...own, plans: planned.plans, anchor, fixed: 0 };
+  const bySize = plansBySize(planned, context).map((each): Problem => ({ ...own, ...each }));
+  const { problem, ...solved } = solveSized(bySize, mixed);
+  const free = anchor === null ? solved : solveSized(bySize.map(unanchored), unanchored(mixed));
+  const { plans } = problem;
   return { input, context, plans, problem, free, solved, unsold: unsoldIn(plans, nativeLines, context) };
+}
+
+/** With eggs of one size where several lines need them, and with each line's own only where no one size serves. */
+function solveSized(bySize: readonly Problem[], mixed: Problem): Solved & { problem: Problem } {
+  const { problem, ...sized } = solveAny(bySize);
+  return problem === null ? { ...solve(mixed), problem: mixed } : { ...sized, problem };
+}
+
+function unanchored(problem: Problem): Problem {
+  return { ...problem, anchor: null };
 }
 
 /** Whether a version can be made of what was found. */

@@ -37,6 +37,8 @@ export interface Problem {
   anchor: Demand | null;
   /** A cure in the recipe forbids any other batch. */
   fixedBatch: boolean;
+  /** What every solution costs beside its batch and lines. */
+  fixed: number;
 }
 
 /** The true optimum over every batch factor that is considered and every choice at it. */
@@ -82,6 +84,26 @@ function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved 
   return { best, runnerUp };
 }
 
+/**
+ * The best of several problems, each with its own plans, and the next best at another batch factor.
+ *
+ * @param problems Of two solutions that cost the same at one batch the earlier problem's is taken.
+ */
+export function solveAny(problems: readonly Problem[]): Solved & { problem: Problem | null } {
+  const found = problems.flatMap((problem) => {
+    const { best, runnerUp } = solve(problem);
+    return [best, runnerUp].flatMap((solution) => (solution === null ? [] : [{ solution, problem }]));
+  });
+  const better = (one: (typeof found)[number] | null, other: (typeof found)[number]): (typeof found)[number] =>
+    one === null || isBetter(other.solution, one.solution) ? other : one;
+  const best = found.reduce<(typeof found)[number] | null>(better, null);
+  const others = found.filter(
+    ({ solution }) => best !== null && !isSameFactor(solution.batch.factor, best.solution.batch.factor),
+  );
+  const runnerUp = others.reduce<(typeof found)[number] | null>(better, null);
+  return { best: best?.solution ?? null, runnerUp: runnerUp?.solution ?? null, problem: best?.problem ?? null };
+}
+
 /** Of two that cost the same the batch nearer to 1. */
 function isBetter(one: Solution, other: Solution): boolean {
   if (Math.abs(one.cost - other.cost) > sameCost) return one.cost < other.cost;
@@ -89,9 +111,10 @@ function isBetter(one: Solution, other: Solution): boolean {
   return far(one) < far(other) - sameCost;
 }
 
-function leastAt(batch: BatchFactor, { plans, pans, weights }: Problem): number {
+function leastAt(batch: BatchFactor, problem: Problem): number {
+  const { plans } = problem;
   const lines = plans.reduce((sum, { demands }) => sum + leastCost(withAnchor(demands, batch), batch.factor), 0);
-  return lines + ownCost(batch.factor, pans, weights);
+  return lines + ownCost(batch.factor, problem);
 }
 
 /** Three eggs that set the batch are what is written: not the four smaller ones that would come near it. */
@@ -101,15 +124,15 @@ function withAnchor(demands: readonly Demand[], { anchor, choice }: BatchFactor)
 }
 
 /** What a batch factor costs by itself: its distance from the native size and from the pans. */
-function ownCost(factor: number, pans: readonly PanDemand[], weights: Weights): number {
+function ownCost(factor: number, { pans, weights, fixed }: Problem): number {
   const size = Math.log(factor);
-  return weights.batch * size * size + pans.reduce((sum, pan) => sum + bestPan(pan, factor, weights).cost, 0);
+  return fixed + weights.batch * size * size + pans.reduce((sum, pan) => sum + bestPan(pan, factor, weights).cost, 0);
 }
 
 /** The cheapest choices at one batch factor; parts are coupled by nothing else. */
 export function solveAt(batch: BatchFactor, problem: Problem, most: number): Solution | null {
   const { plans, pans, weights } = problem;
-  let cost = ownCost(batch.factor, pans, weights);
+  let cost = ownCost(batch.factor, problem);
   const parts: Found[] = [];
   for (const { demands, constraintsAt } of plans) {
     const found = cheapest(withAnchor(demands, batch), constraintsAt(batch.factor), batch.factor, most - cost);

@@ -5,6 +5,7 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
 import { convertedLine } from './converted-line.js';
+import { eggsThere } from './egg-lines.js';
 import { inBrackets } from './names-in-method.js';
 import type { PanHere } from './pan-in-words.js';
 import { sharesOf } from './shares.js';
@@ -114,10 +115,11 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
   }
   const ownWeights = weightsStatedIn(linesFor(recipe, native.id), native);
+  const eggs = eggsThere(recipe, native, kitchen, ownWeights);
   const lines = part.native.lines.map((line) =>
     recipe.preserve === true
       ? asWritten(line, native, ownWeights, tolerance)
-      : convertedLine(line, { native, kitchen, ownWeights }, tolerance, setting.foods),
+      : convertedLine(line, { native, kitchen, ownWeights, eggs }, tolerance, setting.foods),
   );
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
 }
@@ -158,7 +160,7 @@ function versionSteps(steps: Steps, parts: readonly VersionPart[], build: Build)
 function convertedMentions(
   method: Method,
   parts: readonly VersionPart[],
-  { kitchen, native, setting }: Build,
+  { recipe, kitchen, native, setting }: Build,
 ): VersionMention[] {
   const lines = parts.flatMap((part) => part.lines);
   const nativeLines = parts.flatMap(({ part }) => part.native.lines);
@@ -166,7 +168,8 @@ function convertedMentions(
   const amounts = method.mentions.filter(
     (mention): mention is Extract<Mention, { kind: 'amount' }> => mention.kind === 'amount',
   );
-  const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, ownWeights }, setting.foods);
+  const eggs = eggsThere(recipe, native, kitchen, ownWeights);
+  const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, ownWeights, eggs }, setting.foods);
   return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? []));
 }
 

@@ -6,11 +6,12 @@ import { Exact } from '../exact.js';
 import type { Food, Sold } from '../food/food.js';
 import { pieceGrams, type StatedWeights, type Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
-import { partOfEgg, wholeEggsFor } from '../kitchen/egg.js';
+import { eggsOfSize, partOfEgg, wholeEggsFor } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
 import { measuresBy, nearestOf } from '../kitchen/measure.js';
 import { marksOn } from '../kitchen/wrapper.js';
+import type { EggsThere } from './egg-lines.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
 import { isContainer, type WeighedAmount, weighingOf, weighReading } from './weigh-line.js';
@@ -21,6 +22,8 @@ export interface Conversion {
   native: Kitchen;
   kitchen: Kitchen;
   ownWeights: StatedWeights;
+  /** What is known of all eggs of the recipe; each line is taken by itself without it. */
+  eggs?: EggsThere;
 }
 
 /**
@@ -38,7 +41,10 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   const weighed = weighReading(reading, weighingOf(reading, food, native, ownWeights));
   if (weighed === null) return stated;
   const part = partOfEgg(food);
-  if (part !== null && weighed.dimension === 'count') return convertEggs(stated, weighed, part, kitchen);
+  if (part !== null && weighed.dimension === 'count') {
+    if (conversion.eggs?.loose.has(reading)) return looseEggs(stated, reading, conversion);
+    return convertEggs(stated, weighed, part, conversion);
+  }
   if (isCounted(stated, food)) return { ...stated, statements: stated.statements.slice(0, 1) };
   return inPacks(stated, weighed, food, kitchen) ?? byMeasure(stated, weighed, food, conversion);
 }
@@ -110,10 +116,18 @@ function isCounted(stated: Stated, food: Food | null): boolean {
   return !isContainer(unit);
 }
 
+/** As many as the author counts, of the size that the others are, where one is named at all. */
+function looseEggs(stated: Stated, { size }: LineReading, { kitchen, eggs }: Conversion): Stated {
+  const other = eggs?.size ?? null;
+  const eggSize = size === null || other === null || other.name === kitchen.eggs.usual ? null : other.name;
+  return { ...stated, statements: stated.statements.slice(0, 1), eggSize };
+}
+
 /** @param part What is used of each egg. */
-function convertEggs(stated: Stated, weighed: WeighedAmount, part: Exact, kitchen: Kitchen): Stated {
+function convertEggs(stated: Stated, weighed: WeighedAmount, part: Exact, { kitchen, eggs: all }: Conversion): Stated {
   const needs = endsOf(weighed).flatMap(({ grams }) => grams?.dividedBy(part) ?? []);
-  const [eggs, more] = wholeEggsFor(kitchen, needs, wholeLimit) ?? [];
+  const together = all?.size == null ? null : eggsOfSize(all.size, needs, wholeLimit);
+  const [eggs, more] = together ?? wholeEggsFor(kitchen, needs, wholeLimit) ?? [];
   if (eggs === undefined) return { ...(unlanded(weighed.low, kitchen) ?? stated), approx: stated.approx };
   const usual = eggs.size.name === kitchen.eggs.usual;
   return {

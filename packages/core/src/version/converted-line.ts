@@ -28,7 +28,8 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const stated = convertAmount(reading, food, conversion);
   const chosen = weighStated(stated, { ...weighing, kitchen, sizeWord: '' })?.low ?? unweighed;
   const { bought, problems } = judgeLine(line, { stated, weighed: chosen, food }, kitchen, tolerance);
-  const drift = driftOf(weighed, chosen);
+  // An egg to glaze with is an egg.
+  const drift = conversion.eggs?.loose.has(reading) ? null : driftOf(weighed, chosen);
   const found = problems.length > 0 ? problems : farOff(line, drift, stated);
   const edits = [
     ...amountInWords(line, stated, kitchen, conversion),
