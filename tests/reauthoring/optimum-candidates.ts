@@ -34,7 +34,9 @@ export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted): Can
   }
   if (wanted.unit === 'count') return pieces(food, sold, wanted);
   const counter = counterGrams(kitchen);
-  if (sold?.loose && !sold.singly && sold.packs.length === 0 && wanted.unit === 'g' && wanted.grams >= counter)
+  // A little less than the counter weighs off is bought as its first step.
+  const isWeighedOff = wanted.unit === 'g' && Math.log(counter / wanted.grams) <= 0.35;
+  if (sold?.loose && !sold.singly && sold.packs.length === 0 && isWeighedOff)
     return { list: byTheStep(wanted.grams, counter), setsBatch: false, step: 0 };
   return measured(food, kitchen, sold, wanted);
 }
@@ -113,6 +115,7 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     (food.densities.find(({ form }) => form === null) ?? food.densities[0])?.gramsPerMl ?? Number.NaN,
   );
   const found: Candidate[] = [];
+  const inParts: Candidate[] = [];
   let step = Number.POSITIVE_INFINITY;
   const isMarked = kitchen.scale === null && (sold?.packs.some(({ marks: on }) => on !== null) ?? false);
   let evenShort = false;
@@ -132,11 +135,18 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     }
   };
   const usual = (as: Wanted, least: number): void => {
-    for (const way of waysFor(food, kitchen, as, density)) add(way, least);
+    // Nobody fills a cup with what is divided by eye, but where the author does, and under three quarters of the least part.
+    const leastPart = Math.min(...(sold?.packs ?? []).map((pack) => Number(pack.grams))) / 4;
+    const noCup = food.byEye === 'only' && kitchen.scale === null && as.unit === 'g' && as.grams >= 0.75 * leastPart;
+    for (const way of waysFor(food, kitchen, as, density)) if (!noCup || way === 'spoon') add(way, least);
     if (kitchen.scale === null) add('wrapper', least);
-    if (kitchen.scale === null && as.unit === 'g' && sold !== null) found.push(...byPack(sold, as.grams, least));
+    if (kitchen.scale === null && as.unit === 'g' && sold !== null) {
+      found.push(...byPack(sold, as.grams, least));
+      if (food.byEye === 'only') inParts.push(...partsByEye(food, sold, as.grams, least));
+    }
   };
-  const isNear = (): boolean => found.some(({ grams }) => Math.abs(Math.log(grams / wanted.grams)) <= 0.35);
+  const isNear = (): boolean =>
+    [...found, ...inParts].some(({ grams }) => Math.abs(Math.log(grams / wanted.grams)) <= 0.35);
   usual(wanted, 0);
   pinchInto(found, food, kitchen, wanted, density);
   if (!isNear()) {
@@ -149,6 +159,7 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   if (!isNear()) for (const way of ['jug', 'cup', 'spoon']) add(way, 3);
   const near = found.filter(({ grams }) => grams >= wanted.grams * least && grams <= wanted.grams * most);
   for (const each of near) each.fixed += leftoverCost(each.grams, food, sold);
+  near.push(...inParts.filter(({ grams }) => grams >= wanted.grams * least && grams <= wanted.grams * most));
   return { list: cheapestOfEach(near), setsBatch: false, step: Number.isFinite(step) ? step : 0 };
 }
 
@@ -258,6 +269,21 @@ function gapIn(sizes: readonly Size[], at: number): number {
   if (above === 0) return sorted[0] ?? 0;
   if (above < 0) return (sorted.at(-1) ?? 0) - (sorted.at(-2) ?? 0);
   return (sorted[above] ?? 0) - (sorted[above - 1] ?? 0);
+}
+
+/** Quarters and thirds of a pack, alone or beside one or two whole ones: the rest of the last pack is left. */
+function partsByEye(food: Food, { packs }: Sold, grams: number, awkward: number): Candidate[] {
+  return packs.flatMap((pack) =>
+    [0, 1, 2].flatMap((wholes) =>
+      [1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4].flatMap((part) => {
+        const size = (wholes + part) * Number(pack.grams);
+        if (size < grams / 2 - 1e-9 || size > grams * 2 + 1e-9) return [];
+        if (packs.some((each) => Number.isInteger(size / Number(each.grams)))) return [];
+        const level = Math.max(awkward, wholes > 0 ? 2 : part === 1 / 2 ? 0 : 1);
+        return [{ grams: size, fixed: level * awkwardness + remainderCost(food, wholes + 1, 1 - part) }];
+      }),
+    ),
+  );
 }
 
 /** Whole packs of what is weighed by nobody at home. */

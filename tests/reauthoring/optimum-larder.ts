@@ -23,6 +23,7 @@ function food(id: string, role: Food['role'], sold: Sold, more: Partial<Food> = 
     names: { any: [{ one: id, many: id }] },
     role,
     pours: false,
+    byEye: null,
     densities: [{ form: null, gramsPerMl: new Exact('0.8'), source: 'made by hand' }],
     pieces: [],
     keeps: { where: 'cupboard', days: null, freezes: false, leastGrams: new Exact(0), source: 'made by hand' },
@@ -69,6 +70,7 @@ export const foods: ReadonlyMap<string, Food> = new Map([
     }),
     food('thin-soup', 'liquid', packed([250, 600], 'no'), { pours: true, keeps: fresh }),
     food('block-fat', 'fat', packed([200], 'no'), { keeps: fresh }),
+    food('soft-block', 'fat', packed([180, 450], 'no'), { byEye: 'only', keeps: fresh }),
     food('setting-powder', 'gelling', packed([12], 'no')),
   ].map((each) => [each.id, each] as const),
 ]);

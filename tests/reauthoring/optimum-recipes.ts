@@ -48,7 +48,7 @@ const flours = ['plain-flour', 'bread-flour', 'self-raising-flour'] as const;
 const partners = {
   liquid: ['milk', 'water', 'buttermilk', 'thin-soup'],
   sugar: ['caster-sugar', 'granulated-sugar', 'honey'],
-  fat: ['unsalted-butter', 'olive-oil', 'block-fat'],
+  fat: ['unsalted-butter', 'olive-oil', 'block-fat', 'soft-block'],
   egg: ['egg', 'egg', 'egg-white', 'egg-yolk'],
   partOfEgg: ['egg-white', 'egg-yolk'],
   leavening: ['baking-powder', 'baking-soda'],

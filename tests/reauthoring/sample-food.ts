@@ -56,6 +56,7 @@ export function foodOf(sold: Food['sold'], more: Partial<Food> = {}): Food {
     names: { any: [{ one: name, many: name }] },
     role: 'bulk',
     pours: false,
+    byEye: null,
     densities: [{ form: null, gramsPerMl: new Exact(1), source: 'made up for a test' }],
     pieces: [],
     keeps: { where: 'cupboard', days: null, freezes: false, leastGrams: new Exact(0), source: 'made up for a test' },

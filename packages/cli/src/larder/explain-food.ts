@@ -43,7 +43,10 @@ function nameRows({ names }: Food, kitchens: readonly string[]): Row[] {
   });
 }
 
-const roleText = ({ role, pours }: Food): string => (pours ? `${role}, measured like a liquid` : role);
+const roleText = ({ role, pours, byEye }: Food): string => {
+  const divided = byEye === null ? '' : ', divided by eye without a scale';
+  return pours ? `${role}, measured like a liquid` : `${role}${divided}`;
+};
 
 function densityRows({ densities }: Food, larder: Larder): Row[] {
   const cup = larder.kitchens.get('us')?.units.cup ?? new Exact(0);

@@ -104,6 +104,11 @@ export interface Food {
   note?: string;
   /** Measured like a liquid: by jug, cup or spoon, never by the piece. */
   pours: boolean;
+  /**
+   * Whether parts of a pack are taken by eye where there is no scale (half a box of spaghetti): `only` where nobody fills a cup with the
+   * food, `also` where a cup does as well.
+   */
+  byEye: 'only' | 'also' | null;
   densities: readonly Density[];
   pieces: readonly Piece[];
   keeps: Keeping;

@@ -11,10 +11,10 @@ import { type Need, stateMeasure, tablesFor } from '../version/land.js';
 import { stateRange } from '../version/land-range.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
-import { isShort, leftoverCost } from './leftover-cost.js';
+import { costOfLeft, isShort, leftoverCost } from './leftover-cost.js';
 import { pairs, stepAt } from './measured-pairs.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
-import { widestDrift } from './weights.js';
+import { type Weights, widestDrift } from './weights.js';
 
 /** What a kitchen's tools, counter and wrappers measure of a demand. */
 export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
@@ -79,9 +79,17 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
       if (isLabelled && demand.base === 'g' && isShort(size, sold)) continue;
       const awkward = weights.awkward * Math.max(least, low.awkwardness, high.awkwardness);
       const state = (): Stated => (low === high ? stateMeasure(low, approx) : stateRange(low, high, approx));
-      list.add(demand, size, awkward + leftoverCost(size, demand, sold, weights), state);
+      list.add(demand, size, awkward + leftOf(high, size, demand, sold, weights), state);
     }
   }
+}
+
+/** A part of a pack leaves the rest of that one. */
+function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sold | null, weights: Weights): number {
+  if (pack === undefined || demand.food === null) return leftoverCost(size, demand, sold, weights);
+  const count = near / pack.grams.toNumber();
+  const bought = Math.ceil(count - 1e-9);
+  return costOfLeft({ bought, left: Math.max(bought - count, 0) }, demand.food.keeps, weights);
 }
 
 /** Of what the larder does not know nobody can say that a shop does not weigh it: its weight is stated, and not judged. */

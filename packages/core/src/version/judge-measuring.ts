@@ -6,6 +6,7 @@ import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy, nearestOf } from '../kitchen/measure.js';
+import { isPartOfPack } from '../kitchen/pack-parts.js';
 import { marksOn } from '../kitchen/wrapper.js';
 import { land, type Need, stateMeasure } from './land.js';
 import type { Problem } from './problem.js';
@@ -80,7 +81,7 @@ function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged):
   const sold = food === null ? null : soldIn(food, kitchen.id);
   // The shop weighs it: whether the weight is on the counter's step is a question of buying.
   if (sold?.loose && isStep(grams, kitchen)) return null;
-  if (isOnWrapper(grams, judged)) return null;
+  if (isOnWrapper(grams, judged) || isPartOfPack(grams, food, kitchen, judged.tolerance)) return null;
   if (kitchen.scale === null) {
     return sold?.loose && !isUseWhole(sold) ? null : fault(judged, 'no-tool', terms[0]);
   }

@@ -7,6 +7,7 @@ import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, soldIn } from '../kitchen/buy.js';
 import type { Kitchen, Way } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy, nearestOfEach, sized } from '../kitchen/measure.js';
+import { leastByEye, packMeasures } from '../kitchen/pack-parts.js';
 import { wrapperCuts } from '../kitchen/wrapper.js';
 
 /** What has to be measured out. */
@@ -80,7 +81,8 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   if (smallVolume && !(byWrapper && weighs && isMoreThanDab(weighed)) && !(dimension === 'mass' && weighs))
     ways.push('spoon');
   const pours = food?.pours ?? dimension === 'volume';
-  ways.push(...(pours ? kitchen.measures.pours : kitchen.measures.dry).filter((way) => way !== 'spoon'));
+  const atHome = (pours ? kitchen.measures.pours : kitchen.measures.dry).filter((way) => way !== 'spoon');
+  if (!isDividedOnly(need, food, kitchen)) ways.push(...atHome);
   if (dimension === 'mass' && weighs && !ways.includes('scale')) ways.push('scale');
   // Too little for the scale: the smallest spoons are still there.
   if (smallVolume && !ways.includes('spoon') && isBelowScale(weighed, kitchen)) ways.push('spoon');
@@ -144,25 +146,18 @@ function around(steps: number): { from: number; to: number } {
   return { from: Math.max(1, Math.floor(steps / 2)), to: Math.ceil(steps * 2) };
 }
 
-/** Nobody buys more packs of one food for a dish. */
-const mostPacks = 8;
-
-/** Whole packs, where there is nothing at home to weigh with: the shop has weighed them. */
+/** Whole packs, and parts of them by eye, where there is nothing at home to weigh with: the shop has weighed them. */
 function packTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
-  const grams = need.weighed.grams;
+  const { grams } = need.weighed;
   if (kitchen.scale !== null || need.dimension === 'volume' || grams === null) return [];
-  const measures = (soldIn(food, kitchen.id)?.packs ?? []).flatMap((pack): Measure[] => {
-    const { from, to } = around(grams.dividedBy(pack.grams).toNumber());
-    const counts = Array.from(
-      { length: Math.max(Math.min(to, mostPacks) - from + 1, 0) },
-      (_, at) => new Exact(from + at),
-    );
-    return counts.map((count) => {
-      const terms: Term[] = [{ low: count, high: null, unit: 'count' }];
-      return { way: 'pack', terms, pack, base: 'g', ...sized(pack.grams.times(count)), awkwardness: 0 };
-    });
-  });
-  return [{ base: 'g', measures: measures.sort((a, b) => a.near - b.near) }];
+  return [{ base: 'g', measures: packMeasures(grams, food, kitchen) }];
+}
+
+/** Nobody fills a cup with bacon, unless it is less than a part of a pack, or the author does. */
+function isDividedOnly({ dimension, weighed: { grams } }: Need, food: Food | null, kitchen: Kitchen): boolean {
+  const least = food === null || dimension === 'volume' ? null : leastByEye(food, kitchen);
+  if (least === null || grams === null) return false;
+  return grams.greaterThanOrEqualTo(least.times('0.75'));
 }
 
 /** A landed measure as an amount. */

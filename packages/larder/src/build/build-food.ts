@@ -24,6 +24,7 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
     role: needs('role', entry.role ?? base?.role),
     ...noteOf(entry.note ?? base?.note),
     pours: entry.pours ?? base?.pours ?? false,
+    byEye: entry['by-eye'] ?? base?.byEye ?? null,
     densities,
     pieces: entry.pieces?.map(buildPiece) ?? base?.pieces ?? [],
     keeps: entry.keeps === undefined ? needs('keeps', base?.keeps) : buildKeeping(entry.keeps),

@@ -17,7 +17,7 @@ export function foodArticle(food: Food, setting: Setting): string {
   const facts = [
     fact('names', namesHtml(food, setting)),
     fact('note', escapeHtml(food.note ?? '')),
-    fact('role', escapeHtml(food.pours ? `${food.role}, measured like a liquid` : food.role)),
+    fact('role', escapeHtml(roleText(food))),
     fact('weights', listHtml(food.densities.map((each) => densityHtml(each, setting)))),
     fact('one weighs', listHtml(food.pieces.map((each) => pieceHtml(each, notes)))),
     fact(
@@ -57,6 +57,11 @@ const fact = (name: string, html: string): string => (html === '' ? '' : element
 
 const listHtml = (items: readonly string[]): string =>
   items.length === 0 ? '' : element('ul', items.map((item) => element('li', item)).join(''));
+
+function roleText({ role, pours, byEye }: Food): string {
+  const divided = byEye === null ? '' : ', a pack divided by eye where there is no scale';
+  return pours ? `${role}, measured like a liquid` : `${role}${divided}`;
+}
 
 function namesHtml({ names }: Food, { kitchens }: Setting): string {
   const written = ({ one, many }: FoodName): string => (one === many ? one : `${one}/${many}`);

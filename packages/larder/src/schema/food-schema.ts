@@ -78,6 +78,12 @@ export const foodSchema = z.strictObject({
   role: z.enum(roles).describe('What the food does in a dish: guarded ratios are drawn between roles.'),
   note: text.optional().describe('What a cook should know of it: how it differs between kitchens.'),
   pours: z.boolean().optional().describe('Whether it is measured like a liquid.'),
+  'by-eye': z
+    .enum(['only', 'also'])
+    .optional()
+    .describe(
+      'Parts of a pack are taken by eye where there is no scale, half a box of spaghetti: `only` where nobody fills a cup with it.',
+    ),
   densities: z.array(density).optional().describe('Weights of a US measure or a millilitre, by form.'),
   pieces: z.array(piece).optional().describe('Edible weight of one, by size.'),
   keeps: keeps.describe('How it keeps once opened, and the least remainder worth keeping, in grams.'),
