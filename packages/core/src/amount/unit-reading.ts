@@ -6,6 +6,7 @@ import {
   containers,
   counters,
   foodsNotMeasures,
+  foodsThatGoOn,
   looseMeasures,
   measures,
   severalContainers,
@@ -54,9 +55,16 @@ for (const [word, spelling] of Object.entries(looseMeasures)) {
 export function readUnit(tokens: Tokens, index: number, { afterNumber }: { afterNumber: boolean }): ReadUnit | null {
   const at = afterNumber && isDash(tokens.word(index)) && isHyphen(tokens, index) ? index + 1 : index;
   const read = readPair(tokens, at) ?? readSign(tokens, at, afterNumber) ?? readWord(tokens, at, afterNumber);
-  if (read === null || notMeasures.get(tokens.word(at))?.includes(tokens.word(read.next))) return null;
+  if (read === null || isFoodNotMeasure(tokens, at, read.next)) return null;
   if (isPartOfWord(tokens, at, read)) return null;
   return { ...read, next: passPlural(tokens, read.next) };
+}
+
+/** `1 cup cake` is a cake, `1 cup cake flour` is a cup. */
+function isFoodNotMeasure(tokens: Tokens, at: number, next: number): boolean {
+  const behind = tokens.word(next);
+  if (!notMeasures.get(tokens.word(at))?.includes(behind)) return false;
+  return !foodsThatGoOn[behind]?.includes(tokens.word(next + 1));
 }
 
 /** `T-bone`, `head-on`, `bar-shaped`: hyphened to another word it is no unit; but `1-inch-thick` and `8-oz-can` are. */

@@ -200,3 +200,8 @@ export const foodsNotMeasures: Readonly<Record<string, readonly string[]>> = {
   pound: ['cake'],
   stem: ['ginger'],
 };
+
+/** Words that go on behind such a food, so that the first is a measure again: `1 cup cake flour`. */
+export const foodsThatGoOn: Readonly<Record<string, readonly string[]>> = {
+  cake: ['flour', 'flours', 'mix', 'crumbs', 'batter'],
+};
