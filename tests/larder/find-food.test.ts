@@ -22,6 +22,14 @@ describe('words that change the food', () => {
     ['almond cheese', null],
     ['chocolate mint biscuits', null],
     ['mango and avocado salsa', null],
+    ['banana leaves', null],
+    ['chicken skin', null],
+    ['ham bone', null],
+    ['wild garlic', null],
+    ['Spanish rice', null],
+    ['cheesy sauce', null],
+    ['cream and goat cheese', null],
+    ['whole coriander', 'coriander-seed'],
   ] as const)('%s is %s, and not one of its words', ([words, id]) => {
     expect(idOf(words)).toBe(id);
   });
@@ -41,6 +49,15 @@ describe('other ways of writing a food', () => {
     ['fusilli pasta', 'fusilli', 'the word for its kind'],
     ['crème fraîche', 'creme-fraiche', 'accents'],
     ['tinned chickpeas', 'chickpeas', 'tinned for canned'],
+    ['bellpepper', 'sweet-pepper', 'two words in one'],
+    ['butter milk', 'buttermilk', 'one word in two'],
+    ['peeled and crushed ginger', 'ginger', 'words that change nothing, and what joins them'],
+    ['minced beef, lean', 'ground-beef', 'the longest name, from whichever end'],
+    ['Spanish avocado', 'avocado', 'where a fruit was grown'],
+    ['full-fat yogurt', 'yogurt', 'the usual one'],
+    ['pre-shelled peanuts', 'peanut', 'what was done before'],
+    ["slice o' lime", 'lime', 'a short `of`'],
+    ['lemon and lime juice', 'lemon-juice', 'a product of both'],
   ] as const)('%s is %s: %s', ([words, id]) => {
     expect(idOf(words)).toBe(id);
   });

@@ -30,7 +30,7 @@ export function meantBy(word: string, slips: SlipIndex): string | null {
   let meant: string | null = null;
   for (const rest of [word, ...withoutOne(word)]) {
     for (const other of slips.get(rest) ?? []) {
-      if (other === meant || !isOneSlip(word, other)) continue;
+      if (other === meant || !isOneSlip(word, other) || isQuality(word, other)) continue;
       // A word and its plural are one word here.
       if (meant !== null && !sameWord(meant, other)) return null;
       meant ??= other;
@@ -59,5 +59,8 @@ function isOneSlip(one: string, other: string): boolean {
   const isSwapped = one[at] === other[at + 1] && one[at + 1] === other[at];
   return isSwapped && one.slice(at + 2) === other.slice(at + 2);
 }
+
+/** `Cheesy` and `smokey` say how a thing is: no slips of `cheese` and `smoked`. */
+const isQuality = (word: string, other: string): boolean => word.endsWith('y') && !other.endsWith('y');
 
 const sameWord = (one: string, other: string): boolean => one === `${other}s` || other === `${one}s`;

@@ -21,9 +21,11 @@ interface Meaning {
 export interface ReadyIndex {
   /** What a key means: read out of the index when it is first asked for. */
   meanings(key: string): readonly Meaning[] | undefined;
-  /** Every word that the names use. */
-  words(): ReadonlySet<string>;
-  /** Those words by the slips that may be made of them. Made when first asked for: only for words that no name has. */
+  /** Whether a name uses a word, in its number or in the singular. */
+  knows(word: string): boolean;
+  /** The two words of a name that a text writes as one, `bell pepper` for `bellpepper`. Made when first asked for. */
+  parted(word: string): readonly [string, string] | null;
+  /** The words of names by the slips that may be made of them. Made when first asked for: only for words that no name has. */
   slips(): SlipIndex;
 }
 
@@ -63,7 +65,8 @@ export function useNameIndex(foods: Foods, read: () => NameIndex): void {
   };
   indexes.set(foods, {
     meanings: (key) => once().meanings(key),
-    words: () => once().words(),
+    knows: (word) => once().knows(word),
+    parted: (word) => once().parted(word),
     slips: () => once().slips(),
   });
 }
@@ -81,6 +84,7 @@ function ready(index: NameIndex): ReadyIndex {
   const names = new Map<string, string | readonly Meaning[]>(Object.entries(index));
   let words: ReadonlySet<string> | undefined;
   let slips: SlipIndex | undefined;
+  let pairs: ReadonlyMap<string, readonly [string, string]> | undefined;
   const wordsOfNames = () => {
     words ??= new Set([...names.keys()].flatMap((key) => key.split(' ')));
     return words;
@@ -93,12 +97,29 @@ function ready(index: NameIndex): ReadyIndex {
       names.set(key, meanings);
       return meanings;
     },
-    words: wordsOfNames,
+    knows: (word) => wordsOfNames().has(word) || wordsOfNames().has(singularKey(word)),
+    parted: (word) => {
+      pairs ??= pairsOf(names.keys());
+      return pairs.get(word) ?? null;
+    },
     slips: () => {
       slips ??= slipIndex(wordsOfNames());
       return slips;
     },
   };
+}
+
+/** Every two words that stand side by side in a name, as one. */
+function pairsOf(keys: Iterable<string>): ReadonlyMap<string, readonly [string, string]> {
+  const pairs = new Map<string, readonly [string, string]>();
+  for (const key of keys) {
+    const words = key.split(' ');
+    for (let at = 1; at < words.length; at += 1) {
+      const [one = '', other = ''] = [words[at - 1], words[at]];
+      if (one.length > 2 && other.length > 2) pairs.set(one + other, [one, other]);
+    }
+  }
+  return pairs;
 }
 
 function readMeaning(written: string): Meaning {
@@ -109,11 +130,13 @@ function readMeaning(written: string): Meaning {
 /**
  * The food that a name means in a kitchen: its own name first, then one understood everywhere, then another kitchen's if only
  * one food has it.
+ *
+ * @param ownOnly Another kitchen's name means nothing.
  */
-export function foodNamed(index: ReadyIndex, key: string, kitchen: string): string | null {
+export function foodNamed(index: ReadyIndex, key: string, kitchen: string, ownOnly = false): string | null {
   const meanings = index.meanings(key) ?? index.meanings(singularKey(key));
   if (meanings === undefined) return null;
   const own = meanings.find(({ kitchens }) => kitchens.includes(kitchen));
   const everywhere = own ?? meanings.find(({ kitchens }) => kitchens.includes('any'));
-  return everywhere?.id ?? (meanings.length === 1 ? (meanings[0]?.id ?? null) : null);
+  return everywhere?.id ?? (meanings.length === 1 && !ownOnly ? (meanings[0]?.id ?? null) : null);
 }

@@ -23,6 +23,7 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
     names: { ...base?.names, ...mapValues(entry.names ?? {}, (names) => names.map(buildName)) },
     role: needs('role', entry.role ?? base?.role),
     ...noteOf(entry.note ?? base?.note),
+    ...spoonedOf(entry.spooned ?? base?.spooned),
     pours: entry.pours ?? base?.pours ?? false,
     byEye: entry['by-eye'] ?? base?.byEye ?? null,
     densities,
@@ -39,6 +40,8 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
 }
 
 const noteOf = (note: string | undefined): Pick<Food, 'note'> => (note === undefined ? {} : { note });
+
+const spoonedOf = (spooned: string | undefined): Pick<Food, 'spooned'> => (spooned === undefined ? {} : { spooned });
 
 function buildName(name: string): FoodName {
   const [one = '', many = one] = name.split('/').map((part) => part.trim());

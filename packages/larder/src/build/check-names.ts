@@ -61,14 +61,14 @@ export function unknownKitchen(path: KeyPath, id: string, kitchens: ReadonlyMap<
   return { path, message: `There is no kitchen \`${id}\`. Use ${known}, or one from your larder file`, allowed };
 }
 
-function foodsNamed({ contains = [], sold = {} }: FoodEntry): { path: KeyPath; food: string }[] {
+function foodsNamed({ contains = [], sold = {}, spooned }: FoodEntry): { path: KeyPath; food: string }[] {
   const contents = contains.map(({ food }, index) => ({ path: ['contains', index, 'food'], food }));
   const standIns = Object.entries(sold).flatMap(([kitchen, shops]) =>
     (shops['stand-ins'] ?? []).flatMap(({ parts }, one) =>
       parts.map(({ food }, other) => ({ path: ['sold', kitchen, 'stand-ins', one, 'parts', other, 'food'], food })),
     ),
   );
-  return [...contents, ...standIns];
+  return [...contents, ...standIns, ...(spooned === undefined ? [] : [{ path: ['spooned'], food: spooned }])];
 }
 
 const partsOf = ({ contains, sold }: Food): string[] => [

@@ -77,6 +77,9 @@ export const foodSchema = z.strictObject({
     .describe('Names by kitchen, `any` for those understood everywhere: `one/many`. The first is the one shown.'),
   role: z.enum(roles).describe('What the food does in a dish: guarded ratios are drawn between roles.'),
   note: text.optional().describe('What a cook should know of it: how it differs between kitchens.'),
+  spooned: identifier
+    .optional()
+    .describe('The food that a spoon of it means where no word says fresh: the dried herb, the ground spice.'),
   pours: z.boolean().optional().describe('Whether it is measured like a liquid.'),
   'by-eye': z
     .enum(['only', 'also'])

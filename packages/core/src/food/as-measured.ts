@@ -1,0 +1,58 @@
+import type { LineReading } from '../amount/reading.js';
+import { saidOfFood } from './said-of-food.js';
+import type { Affix, Measured } from './speech.js';
+import { isLoose, isOnlyTinned, isRaw, soldIn } from './traits.js';
+
+const wrappers = new Set(['can', 'tin', 'jar']);
+const spoons = new Set(['tsp', 'tbsp']);
+const greens = new Set(['bunch', 'sprig', 'handful']);
+
+const canned: Affix = { before: 'canned ', after: '' };
+const powder: Affix = { before: '', after: ' powder' };
+// Coriander by the bunch is the herb, where the bare word may be the spice.
+const fresh: Affix = { before: 'fresh ', after: '', role: 'seasoning' };
+const cube: Affix = { before: '', after: ' cube' };
+const whole: Affix = { before: 'whole ', after: '' };
+
+/**
+ * What the measure of a line makes of its food's words: `canned …` in a can, `whole …` or `… cube` where one is counted, `… powder`
+ * of bouillon by the spoon.
+ *
+ * @returns One after the other to be tried.
+ */
+export function asMeasured(reading: LineReading): Measured[] {
+  const { amounts, pack, food, text } = reading;
+  const unit = amounts[0]?.unit ?? '';
+  const unmeasured = amounts.length === 0;
+  const before = text.slice(0, food?.span.start);
+  const measured = (affixes: Affix[], refuses: Measured['refuses'] = () => false): Measured[] => [
+    { affixes, refuses, unmeasured },
+  ];
+  if (
+    wrappers.has(unit) ||
+    wrappers.has(pack?.word ?? '') ||
+    /\b(?:canned|tinned|jarred)\b/i.test(saidOfFood(reading))
+  ) {
+    // `1 can chicken` is not the chicken of the counter.
+    return measured([canned], (each) => (isRaw(each) || isLoose(each)) && !soldIn(each, 'can', 'tin', 'jar'));
+  }
+  if (spoons.has(unit) && /bouillon/i.test(food?.text ?? '')) return measured([powder]);
+  if (greens.has(unit)) return measured([fresh]);
+  // A stick of cinnamon, a sheet of gelatin, an ear of corn.
+  const shape = shapeOf(unit, before);
+  if (shape !== null) return measured([shape]);
+  if (unit !== 'count') return measured([]);
+  // In `1 glass of milk` the glass is counted.
+  const affixes = pack === null && !/\p{L}{3}/u.test(before) ? [cube, whole] : [];
+  // `4 chopped tomatoes` are not those of a tin, though sardines are counted out of one.
+  return [...measured(affixes, (each) => each.role === 'bulk' && isOnlyTinned(each)), ...measured(affixes)];
+}
+
+/** The word for the thing counted that may be part of the food's name: `stick`, `sheet`, `leaf`, `ear`. */
+function shapeOf(unit: string, before: string): Affix | null {
+  if (unit === 'stick') return { before: '', after: ' stick' };
+  const word = /\b(?:sheets?|leaf|leaves|ears?)\b/i.exec(before)?.[0].toLowerCase();
+  if (word === undefined) return null;
+  if (word.startsWith('ear')) return { before: 'ear ', after: '' };
+  return { before: '', after: word.startsWith('sheet') ? ' sheet' : ' leaf' };
+}

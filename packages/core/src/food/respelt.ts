@@ -1,0 +1,65 @@
+import { meantBy } from './misspelt.js';
+import type { Named, PhraseWord, Speech } from './speech.js';
+
+/** What words mean as they are spelt. */
+type Meant = (words: readonly PhraseWord[], speech: Speech) => Named | null;
+
+/** The words as names part them, with slips of the pen put right, then in another spelling; null where there is neither. */
+export function respelt(words: readonly PhraseWord[], speech: Speech, meant: Meant): Named | null {
+  const corrected: PhraseWord[] = [];
+  let changed = false;
+  for (const word of words) {
+    const right = word.known || word.plain ? null : rightFor(word, speech);
+    if (right === null) corrected.push(word);
+    else corrected.push(...right);
+    changed ||= right !== null;
+  }
+  return (
+    (changed ? meant(corrected, speech) : null) ?? joined(corrected, speech, meant) ?? spelled(corrected, speech, meant)
+  );
+}
+
+/** A word that no name has: two in one (`bellpepper`), or one with a slip. */
+function rightFor(word: PhraseWord, { index }: Speech): PhraseWord[] | null {
+  const parted = index.parted(word.text);
+  if (parted !== null) return parted.map((text) => ({ ...word, text, known: true, plain: false }));
+  const right = meantBy(word.text, index.slips());
+  return right === null ? null : [{ ...word, text: right, known: true, plain: false }];
+}
+
+/** Two words that names write as one: `butter milk`. */
+function joined(words: readonly PhraseWord[], speech: Speech, meant: Meant): Named | null {
+  for (let at = 1; at < words.length; at += 1) {
+    const [one, other] = [words[at - 1], words[at]];
+    if (one === undefined || other === undefined || !speech.index.knows(one.text + other.text)) continue;
+    const both = { text: one.text + other.text, start: one.start, end: other.end, known: true, plain: false };
+    // Two words may mean another thing than one: `corn flour` is no `cornflour` of another kitchen.
+    const found = meant([...words.slice(0, at - 1), both, ...words.slice(at + 1)], { ...speech, ownOnly: true });
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+/** One word for each of these, which are spelt in many ways. */
+const spellings: ReadonlyMap<string, readonly string[]> = new Map(
+  [
+    ['chili', 'chile', 'chilli'],
+    ['chilies', 'chiles', 'chillies', 'chilis', 'chillis'],
+    ['yogurt', 'yoghurt'],
+    ['flavored', 'flavoured'],
+  ].flatMap((group) => group.map((word) => [word, group.filter((other) => other !== word)])),
+);
+
+function spelled(words: readonly PhraseWord[], speech: Speech, meant: Meant): Named | null {
+  const at = words.findIndex(({ text }) => spellings.has(text));
+  for (const other of spellings.get(words[at]?.text ?? '') ?? []) {
+    const found = meant(
+      words.map((word, index) =>
+        index === at ? { ...word, text: other, known: speech.index.knows(other), plain: false } : word,
+      ),
+      speech,
+    );
+    if (found !== null) return found;
+  }
+  return null;
+}

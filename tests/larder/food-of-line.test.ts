@@ -1,0 +1,131 @@
+import { findFoodOfLine, readLine } from '@retare/core';
+import { builtInLarder } from '@retare/larder';
+import { describe, expect, test } from 'vitest';
+
+const { foods } = builtInLarder();
+const ofLine = (text: string, kitchen = 'us') => findFoodOfLine(readLine(text), foods, kitchen);
+const idOf = (text: string, kitchen?: string) => ofLine(text, kitchen)?.food.id ?? null;
+
+describe('a kind that is named behind the food', () => {
+  test.for([
+    ['1 kg potatoes (waxy)', 'waxy-potato', 'in brackets'],
+    ['2 cups sugar, brown', 'light-brown-sugar', 'behind a comma'],
+    ['Flour, all-purpose', 'plain-flour', 'without an amount'],
+    ['400 g pasta, preferably fusilli', 'fusilli', 'behind a word that asks for it'],
+    ['3 onions (red preferred)', 'red-onion', 'before one'],
+    ['1 cup flour (rye flour)', 'rye-flour', 'with the head word again'],
+    ['1 pint tomatoes (cherry)', 'cherry-tomato', 'another plant'],
+    ['500 g fish (hake or pollock)', 'hake', 'the first of two'],
+    ['1 kg potatoes (firm/waxy)', 'waxy-potato', 'beside a word that changes nothing'],
+    ['2 lb pork (shoulder)', 'pork-shoulder', 'a cut'],
+    ['1 tsp cumin (seeds)', 'cumin-seed', 'a part'],
+    ['1 cup berries (raspberries)', 'raspberry', 'where the wide word is no food'],
+    ['1 can tomatoes, crushed', 'crushed-tomatoes', 'as the tin has it'],
+    ['1 cup butter, unsalted', 'unsalted-butter', 'a state of the shop'],
+  ] as const)('`%s` is %s: %s', ([line, id]) => {
+    expect(idOf(line)).toBe(id);
+  });
+
+  test.for([
+    ['1 lb tomatoes, crushed', 'tomato', 'what the cook does'],
+    ['1 lb white fish (I use hake)', 'white-fish', 'an example'],
+    ['2 onions (red or yellow)', 'onion', 'a choice with the usual one in it'],
+    ['1 cup sugar (not brown)', 'granulated-sugar', 'a denial'],
+    ['1 cup milk (or oat)', 'milk', 'another choice'],
+    ['peanuts, butter, salt', 'peanut', 'a list'],
+    ['2 tbsp honey, maple, or sugar', 'honey', 'a list that ends in `or`'],
+    ['1 lb liver (chicken, lamb etc.)', 'liver', 'kinds that go on'],
+  ] as const)('`%s` is %s, because what follows is %s', ([line, id]) => {
+    expect(idOf(line)).toBe(id);
+  });
+});
+
+describe('a spoon of a bare herb', () => {
+  test.for([
+    ['1 tsp basil', 'dried-basil'],
+    ['2 tbsp parsley', 'dried-parsley'],
+    ['a pinch of thyme', 'dried-thyme'],
+    ['1/2 tsp ginger', 'ground-ginger'],
+    ['2 tbsp tea', 'tea-leaves'],
+    ['1 tsp tarragon (or 1 tbsp fresh)', 'dried-tarragon'],
+    ['1 tbsp chopped basil', 'basil'],
+    ['1 tbsp parsley, finely chopped', 'parsley'],
+    ['1 tbsp fresh thyme', 'thyme'],
+    ['1 tbsp sage leaves', 'sage'],
+    ['1 tsp ginger paste', 'ginger'],
+    ['1 tbsp ginger, grated', 'ginger'],
+    ['2 tbsp brewed tea', 'tea'],
+    ['1 cup basil', 'basil'],
+    ['1 cup tea', 'tea'],
+    ['2 tbsp cilantro', 'coriander-leaf'],
+  ] as const)('`%s` is %s', ([line, id]) => {
+    expect(idOf(line)).toBe(id);
+  });
+});
+
+describe('how a food is measured', () => {
+  test.for([
+    ['5 ears of corn', 'corn-on-the-cob', 'an ear is the whole cob'],
+    ['1 can chicken', null, 'the counter sells no tins'],
+    ['1 can mushrooms', null, 'the counter sells no tins'],
+    ['1 can of tuna, finely flaked', 'tinned-tuna', 'the tin is tried with the shortest name too'],
+    ['4 chopped tomatoes', 'tomato', 'nobody counts what is chopped in a tin'],
+    ['4 diced tomatoes', 'tomato', 'nobody counts what is chopped in a tin'],
+    ['3 sardines', 'sardine', 'but whole fish from a tin'],
+    ['2 cups fresh diced tomatoes', 'tomato', 'no tin is fresh'],
+    ['1 tsp fresh turmeric', null, 'no powder is fresh'],
+    ['1 tsp fresh ground pepper', 'black-pepper', 'but freshly ground'],
+    ['2 cups shredded cooked chicken', 'cooked-chicken', 'cooked before it is measured'],
+    ['2 cups chicken, cooked and shredded', 'cooked-chicken', 'cooked before it is measured'],
+    ['1 lb chicken, cooked and shredded', 'chicken-meat', 'weighed before it is cooked'],
+    ['6 slices bacon, cooked and crumbled', 'bacon', 'counted before it is cooked'],
+    ['1 cup cooked quinoa', null, 'raw it would be three times as much'],
+    ['cooked quinoa', 'quinoa', 'where nothing is measured'],
+    ['1 cup cooked black beans', 'black-beans', 'as they are in the tin'],
+    ['1 cup uncooked grits', 'grits', 'as they are sold'],
+  ] as const)('`%s` is %s: %s', ([line, id]) => {
+    expect(idOf(line)).toBe(id);
+  });
+});
+
+describe("another recipe's result", () => {
+  test.for([
+    ['[lemon mayonnaise](/lemon-mayonnaise)', null],
+    ['1 batch of cabbage slaw', null],
+    ['[Spicy mayo](../sauces/spicy-mayo.md)', null],
+    ['1 lb [chopped steak](/chopped-steak)', null],
+    ['[Leek & potato](/leek-and-potato)', null],
+    ['[corn tortillas](/corn-tortillas)', 'corn-tortilla'],
+    ['1 recipe [pizza dough](/pizza-dough)', 'pizza-dough'],
+    ['[grated cheddar cheese](/cheese)', 'cheddar'],
+    ['[spicy mayo](https://example.com/shop)', 'mayonnaise'],
+    ['Ground [beef](/beef)', 'ground-beef'],
+  ] as const)('`%s` is %s', ([line, id]) => {
+    expect(idOf(line)).toBe(id);
+  });
+});
+
+describe('a head word behind the alternatives', () => {
+  test.for([
+    ['3 long or 5 short cucumbers', 'cucumber'],
+    ['1 tbsp Cajun / Creole seasoning', 'cajun-seasoning'],
+    ['Sunflower, corn or other vegetable oil', 'sunflower-oil'],
+    ['walnut oil / sesame oil', 'walnut-oil'],
+    ['1 can fire-roasted diced tomatoes', 'diced-tomatoes'],
+    ['garlic and onion powder', 'garlic-powder'],
+    ['apples and lemon juice', 'apple'],
+  ] as const)('`%s` is %s', ([line, id]) => {
+    expect(idOf(line)).toBe(id);
+  });
+});
+
+test('a food is named by its own words, also where another food is meant', () => {
+  expect(ofLine('1 kg potatoes (waxy)')?.name.text).toBe('potatoes');
+  expect(ofLine('1 tsp basil')?.name.text).toBe('basil');
+});
+
+test('ten thousand clauses behind a food are read in a moment', () => {
+  const from = performance.now();
+  expect(idOf(`1 cup milk, ${'a, (b), '.repeat(5000)}`)).toBe('milk');
+  expect(performance.now() - from).toBeLessThan(5000);
+});
