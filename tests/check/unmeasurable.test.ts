@@ -46,8 +46,18 @@ describe('unmeasurable', () => {
     '1¼ cups milk',
     '1 cup (130 g) all-purpose flour',
     '2 bay leaves',
+    // Sums of two tools: 1 tbsp + 1 tsp, ¼ cup + 1 tbsp, 2 tbsp + 1 tsp.
+    '4 tsp vanilla extract',
+    '5 tbsp all-purpose flour',
+    '7 tsp sugar',
+    '3–4 tbsp sugar',
   ])('says nothing of `%s`', (line) => {
     expect(said(lines(line), 'unmeasurable', { kitchens: ['us'] })).toEqual([]);
+  });
+
+  // 1 tbsp + 1 tsp; 60 ml on the jug + 1 tbsp.
+  test.for(['4 tsp baking powder', '5 tbsp milk', '4–5 tbsp milk'])('says nothing of `%s` in the UK', (line) => {
+    expect(said(ukLines(line), 'unmeasurable')).toEqual([]);
   });
 
   test('gives an author the tolerance of the settings, and no more', () => {

@@ -164,6 +164,11 @@ const unchanged: Worked[] = [
 ];
 
 const ranges: Worked[] = [
+  { from: 'uk', line: '3–4 tbsp plain flour', to: 'eu', becomes: '3–4 tbsp plain flour', by: 'the same spoons' },
+  { from: 'uk', line: '4–5 tbsp milk', to: 'eu', becomes: '4–5 tbsp milk', by: 'the same spoons' },
+  { from: 'uk', line: '3–4 tbsp plain flour', to: 'us', becomes: '3–4 tbsp all-purpose flour', by: 'four are ¼ cup' },
+  { from: 'us', line: '1 tsp–1 tbsp honey', to: 'ca', becomes: '1 tsp–1 tbsp honey', by: 'in words' },
+  { from: 'us', line: '1–3 tsp honey', to: 'ca', becomes: '1–3 tsp honey', by: 'three are 1 tbsp' },
   { from: 'us', line: '3–4 tbsp milk', to: 'uk', becomes: '40–60 ml milk', by: '44.4 to 59.1 ml on jug marks' },
   { from: 'us', line: '3–4 tbsp milk', to: 'au', becomes: '2–3 tbsp milk', by: '2.22 to 2.96 spoons of 20 ml' },
   { from: 'us', line: '2–3 cups milk', to: 'eu', becomes: '475–700 ml milk', by: '473.2 to 709.8 ml on jug marks' },

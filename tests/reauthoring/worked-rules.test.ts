@@ -83,6 +83,26 @@ describe('ranges, options and gestures', () => {
     expect(Number(high) / Number(low)).toBeLessThan(1.6);
   });
 
+  // Tablespoons: US 14.79 ml (NIST), AU 20 ml, elsewhere 15 ml (common practice); 0.53 g plain flour a millilitre (USDA).
+  test.for([
+    ['us', '3–4 tbsp honey', 'au', /^\d+–\d+ g honey$/],
+    ['us', '3–4 tbsp olive oil', 'au', '2–3 tbsp olive oil'],
+    ['uk', '3–4 tbsp plain flour', 'us', '3–4 tbsp all-purpose flour'],
+    ['uk', '3–4 tbsp plain flour', 'eu', '3–4 tbsp plain flour'],
+    ['uk', '3–4 tbsp plain flour', 'au', '25–30 g plain flour'],
+    ['us', '3–4 tbsp all-purpose flour', 'uk', '25–30 g plain flour'],
+    ['uk', '100–150 ml milk', 'us', '½–⅔ cup milk'],
+    ['us', '1½ to 2 cups all-purpose flour', 'uk', '190–250 g plain flour'],
+    ['uk', '2-3 onions', 'us', '2-3 onions'],
+    ['uk', '1-2 lemons', 'au', '1-2 lemons'],
+    ['uk', '1–2 tsp ground cumin', 'au', '1–2 tsp ground cumin'],
+    ['uk', '400–500 g carrots', 'eu', '400–500 g carrots'],
+  ] as const)('in %s %s stay a range in %s: %s', ([from, line, to, becomes]) => {
+    const [text] = linesOf(worked({ kitchen: from, lines: [line] }, to));
+    if (typeof becomes === 'string') expect(text).toBe(becomes);
+    else expect(text).toMatch(becomes);
+  });
+
   test('what is served beside the dish is not drawn away from its size by other lines', () => {
     const result = worked({ kitchen: 'eu', lines: ['500 g carrots', '200 g butter, to serve'] }, 'uk');
     expect(linesOf(result)[1]).toBe('200 g butter, to serve');

@@ -39,14 +39,16 @@ export function isMeasured(unit: UnitId | null): boolean {
   return unit !== null && (isMassUnit(unit) || isVolumeUnit(unit) || isLengthUnit(unit));
 }
 
-/** `30g to 70g`, `1 tsp - 1 tbsp`: a range whose ends both have a unit. */
+/** `30g to 70g`, `1 tsp–1 tbsp`: a range whose ends both have a unit. */
 function readLongRange(tokens: Tokens, low: Statement, kitchen: KitchenUnits): Statement | null {
   const joint = tokens.word(low.next);
   if (low.high !== null || !(isDash(joint) || joint === 'to')) return null;
   const upper = readQuantity(tokens, low.next + 1);
   if (upper === null || upper.high !== null || upper.unit === null || upper.bare || upper.article) return null;
   const both = inSmallerUnit(low, { ...upper, unit: upper.unit }, kitchen);
-  if (both === null || !both[1].low.gt(both[0].low) || (isDash(joint) && upper.unit !== low.unit)) return null;
+  if (both === null || !both[1].low.gt(both[0].low)) return null;
+  // `1 cup - 250 ml` says the same twice, `1 tsp–1 tbsp` does not.
+  if (isDash(joint) && upper.unit !== low.unit && both[1].low.lt(both[0].low.times('1.5'))) return null;
   return {
     ...low,
     low: both[0].low,

@@ -9,10 +9,11 @@ import { type Measure, measuresBy } from '../kitchen/measure.js';
 import { marksOn } from '../kitchen/wrapper.js';
 import { type Need, stateMeasure, tablesFor } from '../version/land.js';
 import { stateRange } from '../version/land-range.js';
+import { ownRange } from '../version/own-range.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { costOfLeft, isShort, leftoverCost } from './leftover-cost.js';
-import { pairs, stepAt } from './measured-pairs.js';
+import { pairs, stepAt, widthCost } from './measured-pairs.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
 import { type Weights, widestDrift } from './weights.js';
 
@@ -24,6 +25,7 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   const step = { base: Number.POSITIVE_INFINITY };
   const growing = { list, demand, sold, density, step };
   addTables(tablesFor(need, context.kitchen), 0, growing, context);
+  addOwnRange(list, demand, sold, context);
   addPinch(list, demand, context, density);
   // Nothing else is near: then a little more than its packs hold.
   if (!list.hasNear(demand.quantity))
@@ -79,7 +81,8 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
       if (isLabelled && demand.base === 'g' && isShort(size, sold)) continue;
       const awkward = weights.awkward * Math.max(least, low.awkwardness, high.awkwardness);
       const state = (): Stated => (low === high ? stateMeasure(low, approx) : stateRange(low, high, approx));
-      list.add(demand, size, awkward + leftOf(high, size, demand, sold, weights), state);
+      const width = widthCost(low === high ? 1 : high.near / low.near, demand, weights);
+      list.add(demand, size, awkward + width + leftOf(high, size, demand, sold, weights), state);
     }
   }
 }
@@ -90,6 +93,16 @@ function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sol
   const count = near / pack.grams.toNumber();
   const bought = Math.ceil(count - 1e-9);
   return costOfLeft({ bought, left: Math.max(bought - count, 0) }, demand.food.keeps, weights);
+}
+
+/** A range of spoons or cups that the kitchen measures as it is written is offered so. */
+function addOwnRange(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
+  const stated = statedIn(demand.reading);
+  if (stated === null || demand.lines.length > 1 || demand.lines[0]?.food !== demand.food || !ownRange(stated, context))
+    return;
+  const { quantity } = demand;
+  const fixed = leftoverCost(quantity, demand, sold, context.weights);
+  list.add(demand, quantity, fixed, () => ({ ...stated, statements: stated.statements.slice(0, 1) }));
 }
 
 /** Of what the larder does not know nobody can say that a shop does not weigh it: its weight is stated, and not judged. */
@@ -116,7 +129,7 @@ function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const dimension = plain ? (dimensionOf(unit) === 'mass' ? 'mass' : 'volume') : food?.pours ? 'volume' : 'mass';
   const marked = marksOn(food, native) !== null;
   const weighed = dimension === 'mass' ? atLeastOneStep(need, food, kitchen) : need;
-  return { weighed, dimension, food, byWrapper: kitchen.scale !== null && marked };
+  return { spread: demand.spread, weighed, dimension, food, byWrapper: kitchen.scale !== null && marked };
 }
 
 /** A little less than the counter weighs off is bought as its first step. */

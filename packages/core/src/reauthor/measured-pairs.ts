@@ -1,7 +1,11 @@
 import type { Measure } from '../kitchen/measure.js';
 import type { Demand } from './demand.js';
+import type { Weights } from './weights.js';
 
-/** Measures in reach; of a range both ends, on one unit of one tool, as far apart as the author's. */
+/**
+ * Measures in reach; of a range both ends on one unit of one tool, as far apart as the author's or a step more or less, and single
+ * measures, of which the caller says what they cost.
+ */
 export function* pairs(
   measures: readonly Measure[],
   { spread }: Demand,
@@ -12,31 +16,39 @@ export function* pairs(
   for (let at = firstFrom(measures, least / each / down); at < measures.length; at++) {
     const low = measures[at];
     if (low === undefined || low.near * each * down > most) return;
-    if (spread === 1) yield [low, low];
-    else if (low.terms.length === 1) yield [low, upperEnd(measures, at, spread) ?? low];
+    if (low.endOnly) continue;
+    yield [low, low];
+    if (spread === 1 || low.terms.length > 1) continue;
+    for (const high of upperEnds(measures, at, spread)) yield [low, high];
   }
 }
 
-/** The measure of the same unit that is nearest to the upper end of a range; null where that is its lower end. */
-function upperEnd(measures: readonly Measure[], from: number, spread: number): Measure | null {
+/** What another width than the author's costs. */
+export function widthCost(
+  width: number,
+  { spread }: Pick<Demand, 'spread'>,
+  weights: Pick<Weights, 'width' | 'narrowed'>,
+): number {
+  if (spread === 1) return 0;
+  return weights.width * Math.log(width / spread) ** 2 + (width === 1 ? weights.narrowed : 0);
+}
+
+/** The measures of the same unit next to the upper end of a range: the last below it and two from it on. */
+function upperEnds(measures: readonly Measure[], from: number, spread: number): Measure[] {
   const low = measures[from];
   const unit = low?.terms[0]?.unit;
-  if (low === undefined) return null;
+  if (low === undefined) return [];
   const wanted = low.near * spread;
-  let below = low;
-  for (let at = from + 1; at < measures.length; at++) {
+  let below: Measure[] = [];
+  const above: Measure[] = [];
+  for (let at = from + 1; at < measures.length && above.length < 2; at++) {
     const measure = measures[at];
     if (measure === undefined || measure.terms.length > 1) continue;
     if (measure.terms[0]?.unit !== unit || measure.pack !== low.pack) continue;
-    if (measure.near < wanted) below = measure;
-    else return measure.near / wanted < wanted / below.near || below === low ? nearer(measure, low, wanted) : below;
+    if (measure.near < wanted) below = [measure];
+    else above.push(measure);
   }
-  return below === low ? null : below;
-}
-
-/** The upper end, unless the lower one is nearer to what is wanted: then the range is a single amount. */
-function nearer(upper: Measure, low: Measure, wanted: number): Measure | null {
-  return upper.near / wanted < wanted / low.near ? upper : null;
+  return [...below, ...above];
 }
 
 /** Index of the first measure of at least a size. */

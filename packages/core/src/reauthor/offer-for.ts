@@ -14,6 +14,7 @@ import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { costOfLeft, leftoverOfPieces } from './leftover-cost.js';
 import { measuredOffer } from './measured-offer.js';
+import { widthCost } from './measured-pairs.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
 import type { Weights } from './weights.js';
 
@@ -82,13 +83,12 @@ function countedOr(demand: Demand, count: number, unit: Term['unit'], step: numb
     eggSize: null,
     approx,
   });
-  const single = { stated: state(null), fixed: demand.spread > 1 ? narrowed * weights.awkward : 0 };
-  const upper = Math.round((count * demand.spread) / step) * step;
-  return upper > count ? [{ stated: state(upper), fixed: 0 }, single] : [single];
+  const single = { stated: state(null), fixed: widthCost(1, demand, weights) };
+  const upper = Math.max(Math.round((count * demand.spread) / step) * step, demand.spread > 1 ? count + step : 0);
+  return upper > count
+    ? [{ stated: state(upper), fixed: widthCost(upper / count, demand, weights) }, single]
+    : [single];
 }
-
-/** Awkwardness of one number for a range. */
-const narrowed = 3;
 
 /** The geometric mean of a count and its upper end. */
 function meanOf(stated: Stated): number {

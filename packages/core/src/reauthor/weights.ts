@@ -15,6 +15,9 @@ export interface Weights {
   packNotUsedUp: number;
   /** Cost of one level of awkwardness. */
   awkward: number;
+  /** Weight of the squared distance of a range's width from the author's, and cost of one amount for a range. */
+  width: number;
+  narrowed: number;
   /** Cost of eggs in another size than the kitchen's usual one. */
   otherEgg: number;
   /** And of a size that is not on every shelf. */
@@ -54,6 +57,8 @@ export const defaultWeights: Weights = {
   leftoverFrozen: 0.003,
   packNotUsedUp: 0.005,
   awkward: 0.0005,
+  width: 0.1,
+  narrowed: 0.003,
   otherEgg: 0.008,
   seldomEgg: 0.02,
   otherPack: 0.001,

@@ -14,6 +14,7 @@ import { marksOn } from '../kitchen/wrapper.js';
 import type { EggsThere } from './egg-lines.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
+import { ownRange } from './own-range.js';
 import { isContainer, type WeighedAmount, weighingOf, weighReading } from './weigh-line.js';
 import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
 
@@ -205,9 +206,16 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper };
   const landed = land(need, kitchen);
   if (landed === null) return unlanded(weighed.low, kitchen) ?? unweighed(stated);
-  const range = weighed.high === null ? null : landRange(weighed.low, weighed.high, need, kitchen);
+  if (ownRange(stated, conversion)) return unweighed(stated);
+  const spread = spreadOf(weighed);
+  const range = weighed.high === null ? null : landRange(weighed.low, weighed.high, { ...need, spread }, kitchen);
   if (range === null) return stateMeasure(landed.measure, stated.approx);
   return stateRange(range.low, range.high, stated.approx);
+}
+
+function spreadOf({ low, high }: WeighedAmount): number {
+  const [from, to] = [low.millilitres ?? low.grams, high?.millilitres ?? high?.grams];
+  return from === null || to == null || from.isZero() ? 1 : to.dividedBy(from).toNumber();
 }
 
 /** Packs and pieces are weighed, unless what is in them pours. */

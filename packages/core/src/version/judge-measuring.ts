@@ -6,6 +6,7 @@ import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { type Measure, measuresBy, nearestOf } from '../kitchen/measure.js';
+import { isMeasuredSum } from '../kitchen/measured-sum.js';
 import { isPartOfPack } from '../kitchen/pack-parts.js';
 import { marksOn } from '../kitchen/wrapper.js';
 import { land, type Need, stateMeasure } from './land.js';
@@ -60,7 +61,7 @@ function judgeVolume(terms: readonly Term[], end: 'low' | 'high', judged: Judged
   // What is weighed is the lower end of a range.
   const grams = judged.weighed.grams?.times(millilitres).dividedBy(total(terms, 'low', sizeOf) ?? millilitres);
   if (grams !== undefined && kitchen.scale === null && isOnWrapper(grams, judged)) return null;
-  return withinAny(tables, millilitres, judged) || isPack(millilitres, 'ml', judged)
+  return isMeasuredSum(millilitres, kitchen, judged.tolerance) || isPack(millilitres, 'ml', judged)
     ? null
     : fault(judged, between(tables, millilitres), terms[0]);
 }

@@ -33,7 +33,7 @@ export function landRange(low: Weighed, high: Weighed, need: Need, kitchen: Kitc
     const [lower, upper] = [forLow.get(key) ?? forHigh.get(key), forHigh.get(key) ?? forLow.get(key)];
     const from = lower === undefined ? null : onRuler(lower, low);
     const to = upper === undefined ? null : onRuler(upper, high);
-    if (from === null || to === null) continue;
+    if (from === null || to === null || from.measure.endOnly) continue;
     const cost = costOf(from, need) + costOf(to, need);
     if (best === null || cost < best.cost) best = { range: { low: from.measure, high: to.measure }, cost };
   }

@@ -6,7 +6,7 @@ import type { Food } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
 import { counterStepGrams, soldIn } from '../kitchen/buy.js';
 import type { Kitchen, Way } from '../kitchen/kitchen.js';
-import { type Measure, measuresBy, nearestOfEach, sized } from '../kitchen/measure.js';
+import { type Measure, measuresBy, nearestOfEach, sized, spoonsOfRange } from '../kitchen/measure.js';
 import { leastByEye, packMeasures } from '../kitchen/pack-parts.js';
 import { wrapperCuts } from '../kitchen/wrapper.js';
 
@@ -18,6 +18,8 @@ export interface Need {
   food: Food | null;
   /** Measured off a wrapper where it was written: a scale does that elsewhere. */
   byWrapper: boolean;
+  /** Upper end over lower end where a range is needed: then `weighed` is one of its ends or between them. */
+  spread?: number;
 }
 
 /** A need landed on something that the kitchen measures. */
@@ -76,7 +78,8 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   const { food, weighed, dimension, byWrapper } = need;
   if (food !== null && isWeighedByShop(need, food, kitchen)) return counterTable(need, food, kitchen);
   const ways: Way[] = [];
-  const smallVolume = weighed.millilitres?.lessThanOrEqualTo(mostSpooned(kitchen)) ?? false;
+  const { spread = 1 } = need;
+  const smallVolume = weighed.millilitres?.lessThanOrEqualTo(mostSpooned(kitchen).times(Math.sqrt(spread))) ?? false;
   const weighs = kitchen.scale !== null;
   if (smallVolume && !(byWrapper && weighs && isMoreThanDab(weighed)) && !(dimension === 'mass' && weighs))
     ways.push('spoon');
@@ -86,7 +89,9 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   if (dimension === 'mass' && weighs && !ways.includes('scale')) ways.push('scale');
   // Too little for the scale: the smallest spoons are still there.
   if (smallVolume && !ways.includes('spoon') && isBelowScale(weighed, kitchen)) ways.push('spoon');
-  const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresBy(kitchen, way) }));
+  const measuresOf = (way: Way): readonly Measure[] =>
+    way === 'spoon' && spread > 1 ? spoonsOfRange(kitchen) : measuresBy(kitchen, way);
+  const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresOf(way) }));
   if (food === null) return tables;
   const cuts = wrapperCuts(food, kitchen);
   return [
