@@ -43,6 +43,16 @@ function withUnsold(kitchen: string, ...ids: readonly string[]): Setting {
 
 const soldNowhere = { sold: false, packs: [], loose: false, singly: false, tap: false, standIns: [] };
 
+/** The built-in larder with a food that cooks everywhere use by whole packs only. */
+function withWholePacks(id: string): Setting {
+  const food = setting.foods.get(id);
+  if (food === undefined) throw new RangeError(`There is no food ${id}.`);
+  const whole = Object.entries(food.sold).map(([kitchen, sold]) => {
+    return [kitchen, { ...sold, packs: sold.packs.map((pack) => ({ ...pack, whole: 'yes' as const })) }] as const;
+  });
+  return { ...setting, foods: new Map([...setting.foods, [id, { ...food, sold: Object.fromEntries(whole) }]]) };
+}
+
 /** A post after its author has made a change; what needs a larder of the site's own is not made here. */
 function made(asked: Asked, change: Change): Asked {
   const { post, within = setting } = asked;
@@ -88,7 +98,11 @@ function made(asked: Asked, change: Change): Asked {
 const cases: { name: string; asked: Asked; because: string[]; changes: Change['kind'][] }[] = [
   {
     name: 'no sachet is so small, and half of one is enough',
-    asked: { post: { kitchen: 'us', lines: ['2 cups milk', '1 (¼-oz) envelope unflavored gelatin'] }, to: 'uk' },
+    asked: {
+      post: { kitchen: 'us', lines: ['2 cups milk', '1 (¼-oz) envelope unflavored gelatin'] },
+      to: 'uk',
+      within: withWholePacks('powdered-gelatine'),
+    },
     because: ['no-amount', 'ratio'],
     changes: ['half-pack'],
   },

@@ -1,0 +1,58 @@
+import { type Food, findFoodOfLine, readLine } from '@retare/core';
+import { builtInLarder } from '@retare/larder';
+import { describe, expect, test } from 'vitest';
+
+const { foods, kitchens } = builtInLarder();
+const idOf = (line: string, kitchen: string): string | null => {
+  const units = kitchens.get(kitchen)?.units ?? {};
+  return findFoodOfLine(readLine(line, { kitchen: units }), foods, kitchen)?.food.id ?? null;
+};
+
+describe('a word that means other foods in other kitchens', () => {
+  test.for([
+    ['1 cup cider', 'us', 'apple-cider'],
+    ['1 cup cider', 'ca', 'apple-cider'],
+    ['250 ml cider', 'uk', 'dry-cider'],
+    ['250 ml cider', 'au', 'dry-cider'],
+    ['1 cup hard cider', 'us', 'dry-cider'],
+    ['1 cup corn flour', 'us', 'corn-flour'],
+    ['100 g corn flour', 'uk', 'cornstarch'],
+    ['100 g cornflour', 'nz', 'cornstarch'],
+    ['2 cups self-raising flour', 'us', 'self-rising-flour'],
+    ['200 g self-raising flour', 'nz', 'self-raising-flour'],
+  ] as const)('%s in %s is %s', ([line, kitchen, id]) => {
+    expect(idOf(line, kitchen)).toBe(id);
+  });
+});
+
+describe('foods that are found', () => {
+  test.for([
+    ['1 cup toor dal', 'toor-dal'],
+    ['1 cup split pigeon peas', 'toor-dal'],
+    ['1 cup chana dal', 'chana-dal'],
+    ['1 (4-oz) can sliced mushrooms', 'tinned-mushrooms'],
+    ['1 cup sliced mushrooms', 'mushroom'],
+    ['2 dashes aromatic bitters', 'aromatic-bitters'],
+    ['2 fl oz cachaça', 'cachaca'],
+    ['1 fl oz simple syrup', 'simple-syrup'],
+    ['½ cup active sourdough starter', 'sourdough-starter'],
+  ] as const)('%s: %s', ([line, id]) => {
+    expect(idOf(line, 'us')).toBe(id);
+  });
+});
+
+test('starter counts as the flour and the water that it is fed with, and holds gluten', () => {
+  const starter = foods.get('sourdough-starter') as Food;
+  expect(starter.contains.map(({ food, share }) => [food, share.toNumber()])).toEqual([
+    ['bread-flour', 0.5],
+    ['water', 0.5],
+  ]);
+  expect(starter.allergens).toEqual(['gluten']);
+});
+
+test('no source is an abbreviation that only its writer knows', () => {
+  const sources = [...foods.values()].flatMap(({ densities, pieces }) =>
+    [...densities, ...pieces].map(({ source }) => source),
+  );
+  expect(sources.filter((source) => /^[A-Z]:/.test(source))).toEqual([]);
+});
