@@ -67,7 +67,8 @@ describe('how a food is measured', () => {
   test.for([
     ['5 ears of corn', 'corn-on-the-cob', 'an ear is the whole cob'],
     ['1 can chicken', null, 'the counter sells no tins'],
-    ['1 can mushrooms', null, 'the counter sells no tins'],
+    ['1 can mushrooms', 'tinned-mushrooms', 'not those of the counter'],
+    ['1 can broccoli', null, 'the counter sells no tins'],
     ['1 can of tuna, finely flaked', 'tinned-tuna', 'the tin is tried with the shortest name too'],
     ['4 chopped tomatoes', 'tomato', 'nobody counts what is chopped in a tin'],
     ['4 diced tomatoes', 'tomato', 'nobody counts what is chopped in a tin'],
