@@ -139,6 +139,25 @@ describe('what is bought is what the line says', () => {
   });
 });
 
+test('seven small tins are not opened where a large one is sold', () => {
+  const shelf = [
+    { size: 125, ...whole },
+    { size: 400, ...whole },
+  ];
+  const within = gloop([{ size: 440, ...whole }], shelf);
+  expect(reauthored(['2 × 440 g cans gloop'], 'us', 'uk', within).map(textOf)).toEqual(['2 × 400 g tins gloop']);
+  // Three are.
+  const three = gloop([{ size: 375, ...whole }], [...shelf.slice(0, 1), { size: 450, ...whole }]);
+  expect(reauthored(['1 × 375 g can gloop'], 'us', 'uk', three).map(textOf)).toEqual(['3 × 125 g tins gloop']);
+});
+
+test('a piece of a length is a piece of about that length, whatever is known of its food', () => {
+  expect(reauthored(['1 (2-inch) piece ginger', '1 (3-inch) piece gloop'], 'us', 'uk').map(textOf)).toEqual([
+    '1 × 5 cm piece ginger',
+    '1 × 7.5 cm piece gloop',
+  ]);
+});
+
 describe('a line asks for no more than its packs hold', () => {
   test('280 ml of a carton that says 284 ml, not 290 ml', () => {
     const cartons = larderOf(
@@ -165,6 +184,27 @@ describe('what is optional or served beside', () => {
   ] as const)('%s is landed as near as any other line', ([line, from, to, becomes]) => {
     const poured = larderOf(foodOf({ any: soldAs([{ size: 500 }]) }, { pours: true }));
     expect(reauthored([line], from, to, poured).map(textOf)).toEqual([becomes]);
+  });
+
+  test('makes no room for what is in the dish', () => {
+    // An eighth too much of a seasoning that comes in packets: more bread beside the dish does not thin it.
+    const mix = foodOf(
+      { us: soldAs([{ size: 28, ...whole }]), uk: soldAs([{ size: 31.5, ...whole }]) },
+      { id: 'mix', role: 'seasoning' },
+    );
+    const loaf = foodOf(
+      { any: soldAs([], { singly: true }) },
+      { id: 'loaves', pieces: [{ unit: 'count', size: null, grams: new Exact(100), source: 'made up for a test' }] },
+    );
+    const gloops = foodOf({ any: soldAs([{ size: 400, ...whole }]) });
+    const lines = ['1 × 28 g packet mix', '1 × 400 g can gloop', '6 loaves, to serve'];
+    const within = larderOf(mix, loaf, gloops);
+    const result = reauthor(recipeOf({ kitchen: 'us', lines }, within), 'uk', within);
+    if (isRefusal(result)) throw new Error(result.kind);
+    expect(result.infeasible?.because.map((each) => (each.kind === 'ratio' ? each.name : each.kind))).toEqual([
+      'mix : whole',
+    ]);
+    expect(result.version.parts[0]?.lines.map(textOf).at(-1)).toBe('6 loaves, to serve');
   });
 
   test('is not enlarged to use a pack up, but for its last splash', () => {

@@ -33,6 +33,8 @@ interface Ratio {
   above: number[];
   below: number[];
   native: number;
+  /** Over the whole: what is in it is no more guarded for that. */
+  ofWhole: boolean;
   limit(batch: number): number;
 }
 
@@ -155,10 +157,11 @@ function ratiosOf(needs: readonly Need[], kitchen: Kitchen, foods: ReadonlyMap<s
       above,
       below,
       native: grams(above) / grams(below),
+      ofWhole: below === whole,
       limit: (batch) => Math.max(limit, step / (grams(above) * batch)),
     });
   };
-  const whole = needs.map(({ loose }) => (loose ? 0 : 1));
+  const whole = needs.map(({ loose, beside }) => (loose || beside ? 0 : 1));
   // What is served beside the dish is no part of its dough, nor of what sets.
   const inDough = (side: number[]): number[] => side.map((each, at) => (needs[at]?.beside ? 0 : each));
   const flour = inDough(of(({ role }) => role === 'flour'));
@@ -172,19 +175,9 @@ function ratiosOf(needs: readonly Need[], kitchen: Kitchen, foods: ReadonlyMap<s
       guard(own, flour, grams(own) < 0.1 * grams(flour) ? 0.1 : wide, false);
     }
   }
-  guard(
-    of(({ role }) => role === 'salt'),
-    whole,
-    0.1,
-    true,
-  );
-  for (const own of served(needs, foods, ['seasoning'])) guard(own, whole, 0.1, true);
-  guard(
-    of(({ role }) => role === 'gelling'),
-    liquid,
-    0.05,
-    true,
-  );
+  guard(inDough(of(({ role }) => role === 'salt')), whole, 0.1, true);
+  for (const own of served(needs, foods, ['seasoning']).map(inDough)) guard(own, whole, 0.1, true);
+  guard(inDough(of(({ role }) => role === 'gelling')), liquid, 0.05, true);
   return ratios;
 }
 
@@ -201,9 +194,7 @@ function served(needs: readonly Need[], foods: ReadonlyMap<string, Food>, roles:
 function weigh(needs: readonly Need[], ratios: readonly Ratio[]): void {
   needs.forEach((need, at) => {
     const guarded = ratios.some(
-      ({ above, below }) =>
-        (above[at] ?? 0) > 0 ||
-        ((below[at] ?? 0) > 0 && below.some((each, other) => each !== 1 && !needs[other]?.loose)),
+      ({ above, below, ofWhole }) => (above[at] ?? 0) > 0 || ((below[at] ?? 0) > 0 && !ofWhole),
     );
     need.weight = guarded ? 3 : 1;
     if (need.food.role === 'seasoning') need.weight = 0.3;

@@ -67,7 +67,10 @@ function wholePacks(food: Food, { packs }: Sold, { grams, unit }: Wanted): Candi
   const list = packs.flatMap((pack) => {
     // A cup of chickpeas is drained already; a tin against a tin is net against net.
     const each = unit !== 'pack' && pack.drainedGrams !== null ? Number(pack.drainedGrams) : Number(pack.grams);
-    return upTo(grams, each, pack.whole === 'half' && halfIsKept(food, pack) ? 0.5 : 1).map((size) => {
+    const few = pack === packs.at(-1) ? Number.POSITIVE_INFINITY : 3;
+    const sizes = upTo(grams, each, pack.whole === 'half' && halfIsKept(food, pack) ? 0.5 : 1);
+    return sizes.flatMap((size) => {
+      if (size / each > few + 1e-9) return [];
       const count = size / each;
       const half = count % 1 === 0 ? 0 : remainderCost(food, Math.ceil(count), 0.5);
       return { grams: size, fixed: (isUsual(pack, count, packs) ? 0 : otherPack) + half };
@@ -250,14 +253,14 @@ function marks(tool: Kitchen['jug'] | Kitchen['scale']): Size[] {
   return [...sizes].sort((a, b) => a - b).map((size) => ({ size, awkward: 0 }));
 }
 
-/** Cuts by the marks on a wrapper, up to four of the largest pack; the first three marks are halved too. */
+/** Cuts by the marks on a wrapper, up to four of the largest pack; the first four marks are halved too. */
 function cuts(packs: readonly Pack[]): Size[] {
   const [first, last] = [packs[0], packs.at(-1)];
   if (first === undefined || last === undefined) return [];
   const each = Number(first.marks?.grams);
   const wholes = Array.from({ length: Math.floor((4 * Number(last.grams)) / each + 1e-9) }, (_, at) => at + 1);
   return [
-    ...[0.5, 1.5, 2.5].map((count) => ({ size: count * each, awkward: 1 })),
+    ...[0.5, 1.5, 2.5, 3.5].map((count) => ({ size: count * each, awkward: 1 })),
     ...wholes.map((count) => ({ size: count * each, awkward: 0 })),
   ];
 }

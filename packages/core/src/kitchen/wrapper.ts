@@ -31,7 +31,7 @@ export function gramsByWrapper(value: Exact, unit: UnitId, food: Food, kitchen: 
 /** Nobody cuts more packs of butter for a dish. */
 const mostMarkedPacks = 4;
 /** Up to here a mark is halved by eye. */
-const mostHalved = 3;
+const mostHalved = 4;
 
 /** Cuts by the marks on the wrapper, the least first; none where there are no marks, or a scale that is used instead. */
 export function wrapperCuts(food: Food, kitchen: Kitchen): Measure[] {

@@ -1,6 +1,7 @@
 import type { Food, Role } from '../food/food.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import type { Recipe } from '../recipe/recipe.js';
+import type { Line, Recipe } from '../recipe/recipe.js';
+import { isOptional } from '../version/beside.js';
 import type { GuardedRatio, Mass, Side } from './constraint.js';
 import type { Demand } from './demand.js';
 import { standsOutside } from './outside.js';
@@ -36,25 +37,24 @@ class Drawing {
   /** Grams of every native line. */
   private readonly grams: number[];
   private readonly inside: (mass: Mass) => boolean;
+  /** What is optional, or served beside the dish, is no part of it. */
+  private readonly whole: Side;
   private readonly flour: Side;
 
   constructor(demands: readonly Demand[], context: RatioContext) {
     this.demands = demands;
     this.context = context;
     this.grams = demands.map(({ base, quantity }) => (base === 'g' ? quantity : 0));
-    const known = new Map<object, boolean>();
-    const isOutside = (line: Demand['lines'][number]): boolean => {
-      const outside = known.get(line) ?? standsOutside(line, context.recipe);
-      known.set(line, outside);
-      return outside;
-    };
+    const isBeside = remembered(isOptional);
+    const isOutside = remembered((line) => isBeside(line) || standsOutside(line, context.recipe));
     this.inside = ({ lines }) => lines.some((line) => !isOutside(line));
+    this.whole = ({ lines, contents }) => (contents.length === 0 || lines.every(isBeside) ? 0 : 1);
     this.flour = this.insideOnly(ofRole('flour'));
   }
 
   flourRatios(): GuardedRatio[] {
     const flour = this.native(this.flour);
-    if (flour < tiny || flour < leastFlour * this.native(whole)) return [];
+    if (flour < tiny || flour < leastFlour * this.native(this.whole)) return [];
     const contents = this.demands.flatMap((demand) => (this.inside(demand) ? demand.contents : []));
     const leavenings = new Set(contents.filter(({ role }) => role === 'leavening').map(({ food }) => food));
     return [
@@ -78,15 +78,18 @@ class Drawing {
 
   wholeRatios(): GuardedRatio[] {
     const seasonings = this.groups(['seasoning']).map(({ name, foods }) =>
-      this.ratio(`${name} : whole`, [served(foods), whole], 'seasoning', 'or half a step'),
+      this.ratio(`${name} : whole`, [this.inWhole(served(foods)), this.whole], 'seasoning', 'or half a step'),
     );
-    return [this.ratio('salt : whole', [ofRole('salt'), whole], 'salt', 'or half a step'), ...seasonings];
+    const salt = this.inWhole(ofRole('salt'));
+    return [this.ratio('salt : whole', [salt, this.whole], 'salt', 'or half a step'), ...seasonings];
   }
 
   gellingRatios(): GuardedRatio[] {
     const liquid = this.insideOnly(ofRole('liquid'));
     if (this.native(liquid) < tiny) return [];
-    return [this.ratio('gelling agent : liquid', [ofRole('gelling'), liquid], 'gelling', 'or half a step')];
+    return [
+      this.ratio('gelling agent : liquid', [this.inWhole(ofRole('gelling')), liquid], 'gelling', 'or half a step'),
+    ];
   }
 
   /** Foods of the native lines by role; those that share a demand belong together. */
@@ -107,6 +110,10 @@ class Drawing {
 
   private insideOnly(side: Side): Side {
     return (mass) => (this.inside(mass) ? side(mass) : 0);
+  }
+
+  private inWhole(side: Side): Side {
+    return (mass) => this.whole(mass) * side(mass);
   }
 
   private native(side: Side): number {
@@ -132,7 +139,7 @@ class Drawing {
       limit: this.context.weights.limits[key],
       halfStep: orHalfStep === undefined ? 0 : this.largestStep(numerator) / 2,
       nativeNumerator,
-      ofWhole: below === whole,
+      ofWhole: below === this.whole,
     };
   }
 
@@ -142,7 +149,15 @@ class Drawing {
   }
 }
 
-const whole: Side = ({ contents }) => (contents.length === 0 ? 0 : 1);
+/** Asked of a line once, for many ratios. */
+function remembered(ask: (line: Line) => boolean): (line: Line) => boolean {
+  const known = new Map<Line, boolean>();
+  return (line) => {
+    const answer = known.get(line) ?? ask(line);
+    known.set(line, answer);
+    return answer;
+  };
+}
 
 function ofRole(role: Role): Side {
   return ({ contents }) => contents.reduce((sum, each) => sum + (each.role === role ? each.share : 0), 0);

@@ -6,9 +6,9 @@ import type { Sold } from '../food/food.js';
 import { pieceGrams } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { partOfEgg } from '../kitchen/egg.js';
-import { lengthFor } from '../kitchen/length.js';
 import { remainderOf } from '../kitchen/remainder.js';
 import { areOtherThanUsual } from '../kitchen/unsized-pack.js';
+import { byLength } from '../version/convert-amount.js';
 import { isContainer } from '../version/weigh-line.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
@@ -46,20 +46,19 @@ function asWritten(demand: Demand): Offer {
   return new OfferList().add(demand, demand.quantity, 0, () => stated).offer([], 0);
 }
 
+/** A length of it, or pieces of a length each. */
 function isLength({ reading, base }: Demand): boolean {
-  const unit = reading.amounts[0]?.unit;
+  const unit = reading.pack?.unit ?? reading.amounts[0]?.unit;
   return base === 'count' && unit !== undefined && isLengthUnit(unit);
 }
 
 /** Three inches of ginger are a gesture: no batch lengthens them by a tenth. */
 function asLong(demand: Demand, { kitchen }: OfferContext): Offer {
-  const [amount] = demand.reading.amounts;
-  if (amount === undefined || !isLengthUnit(amount.unit)) throw new RangeError('A length without an amount.');
-  const term = lengthFor(amount.low, amount.unit, kitchen);
+  const written = statedIn(demand.reading);
+  const stated = written === null ? null : byLength(written, kitchen);
+  if (stated === null) throw new RangeError('A length without an amount.');
   demand.weight = 0;
-  return new OfferList()
-    .add(demand, demand.quantity, 0, () => ({ statements: [[term]], pack: null, eggSize: null, approx: amount.approx }))
-    .offer([], 0);
+  return new OfferList().add(demand, demand.quantity, 0, () => stated).offer([], 0);
 }
 
 /** A stick of butter, a can of something that is not used whole. */
@@ -150,7 +149,8 @@ function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
   for (const { pack, step } of offered) {
     const each = packSize(demand, pack);
     const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
-    for (const count of countsWithin(each, step, reach(demand, context))) {
+    const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
+    for (const count of countsWithin(each, step, reach(demand, context)).filter((times) => times <= most)) {
       const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
       const left = leftOfPacks(count, demand, context.weights);
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
@@ -162,6 +162,9 @@ function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
     0,
   );
 }
+
+/** Nobody opens more small cans than this where a larger one is sold. Common practice, no source. */
+const mostSmall = 3;
 
 /** Half a can is taken where the other half is kept; one that goes off first is a can wasted. */
 function isHalved({ food }: Demand, { whole, grams }: Sold['packs'][number]): boolean {

@@ -50,8 +50,8 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   return inPacks(stated, weighed, food, kitchen) ?? byMeasure(stated, weighed, food, conversion);
 }
 
-/** A piece by its length (`3-inch piece of ginger`), or pieces of a length each. */
-function byLength(stated: Stated, kitchen: Kitchen): Stated | null {
+/** A piece by its length (`3-inch piece of ginger`), or pieces of a length each; null where no length is stated. */
+export function byLength(stated: Stated, kitchen: Kitchen): Stated | null {
   const term = stated.statements[0]?.[0];
   if (stated.pack !== null && isLengthUnit(stated.pack.unit)) {
     const { low, unit } = lengthFor(stated.pack.size, stated.pack.unit, kitchen);
