@@ -13,8 +13,8 @@ export interface Term {
 export interface Stated {
   /** The same quantity once or more, each a sum of terms (`1 cup` + `2 tbsp`). First statement first. */
   statements: Term[][];
-  /** Size of each thing counted. */
-  pack: { size: Exact; unit: UnitId; word: string } | null;
+  /** Size of each thing counted, with the upper end of a range (`4 (6 to 8-oz) fillets`); `word` is empty for pieces. */
+  pack: { size: Exact; sizeHigh?: Exact | null; unit: UnitId; word: string } | null;
   /** Size class of counted eggs, where it has to be named. */
   eggSize: string | null;
   approx: boolean;
@@ -27,7 +27,7 @@ export function statedIn(reading: LineReading): Stated | null {
   const { pack } = reading;
   return {
     statements: reading.amounts.map(({ low, high, unit }) => [{ low, high, unit }]),
-    pack: pack === null ? null : { size: pack.size, unit: pack.unit, word: pack.word },
+    pack: pack === null ? null : { size: pack.size, sizeHigh: pack.sizeHigh, unit: pack.unit, word: pack.word },
     eggSize: null,
     approx: first.approx,
   };
@@ -52,7 +52,8 @@ export function sameStated(one: Stated | null, other: Stated | null): boolean {
 
 function samePack(one: Stated['pack'], other: Stated['pack']): boolean {
   if (one === null || other === null) return one === other;
-  return one.unit === other.unit && one.word === other.word && one.size.equals(other.size);
+  const [high, otherHigh] = [one.sizeHigh ?? one.size, other.sizeHigh ?? other.size];
+  return one.unit === other.unit && one.word === other.word && one.size.equals(other.size) && high.equals(otherHigh);
 }
 
 function sameTerms(one: readonly Term[], other: readonly Term[]): boolean {

@@ -139,7 +139,11 @@ function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, k
   const count = terms[0];
   if (count === undefined) return '';
   const counted = writeTerm({ ...count, unit: 'count' });
-  const size = writeLabel(pack.size, pack.unit);
+  const [low, high] = [
+    writeLabel(pack.size, pack.unit),
+    pack.sizeHigh == null ? null : writeLabel(pack.sizeHigh, pack.unit),
+  ];
+  const size = high === null ? low : `${low}–${high}`;
   const unit = writeUnit(pack.unit, pack.size);
   const word = (count.high ?? count.low).greaterThan(1) ? plural(pack.word) : pack.word;
   if (kitchen.writes.packs === 'times') return `${counted} × ${size} ${unit} ${word}`.trimEnd();

@@ -9,6 +9,7 @@ import { partOfEgg } from '../kitchen/egg.js';
 import { remainderOf } from '../kitchen/remainder.js';
 import { areOtherThanUsual } from '../kitchen/unsized-pack.js';
 import { byLength } from '../version/convert-amount.js';
+import { isSizedPieces, pieceSizeIn } from '../version/sized-pieces.js';
 import { isContainer } from '../version/weigh-line.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
@@ -30,6 +31,7 @@ export function offerFor(demand: Demand, context: OfferContext): Offer {
   if (isStandIn(demand) && isCounted(demand) && demand.base !== 'count') return standInPieces(demand, sold, context);
   if (isCounted(demand) && !isWeighedPiece(demand)) return pieces(demand, sold, context);
   if (isLength(demand)) return asLong(demand, context);
+  if (!isStandIn(demand) && isSizedPieces(demand.reading, food, kitchen)) return pieces(demand, sold, context);
   return measuredOffer(demand, sold, context);
 }
 
@@ -216,17 +218,19 @@ function pieces(demand: Demand, sold: Sold | null, context: OfferContext): Offer
   const list = new OfferList();
   if (written === null || term === undefined || term.low.isZero()) return list.offer([], 0);
   const native = meanOf(written);
+  const { kitchen } = context;
+  const pack = isSizedPieces(written, demand.food, kitchen) ? pieceSizeIn(written, kitchen) : written.pack;
   const each = demand.quantity / native;
   const step = halved.has(term.unit) && (native <= 2 || !term.low.isInteger()) ? 0.5 : 1;
   // The author's own count comes first: it keeps its words, and its quarters.
   const leftOf = (count: number, size: number): number =>
     leftoverOfPieces(count, term.unit, size, demand, sold, context.weights);
   const own = leftOf(native, demand.quantity);
-  list.add(demand, demand.quantity, own, () => ({ ...written, statements: written.statements.slice(0, 1) }));
+  list.add(demand, demand.quantity, own, () => ({ ...written, pack, statements: written.statements.slice(0, 1) }));
   for (const count of countsWithin(each, step, reach(demand, context))) {
     for (const { stated, fixed } of countedOr(demand, count, term.unit, step, context.weights)) {
       const left = leftOf(meanOf(stated), meanOf(stated) * each);
-      list.add(demand, meanOf(stated) * each, fixed + left, () => ({ ...stated, pack: written.pack }));
+      list.add(demand, meanOf(stated) * each, fixed + left, () => ({ ...stated, pack }));
     }
   }
   return list.offer([], demand.base === 'g' ? step * each : 0);

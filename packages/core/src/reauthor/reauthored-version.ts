@@ -111,7 +111,7 @@ function versionLine(
     problems: [
       ...problemsOfWords(line, native),
       ...judged.flatMap(({ problems }) => problems),
-      ...unconverted(line, conversion),
+      ...unconverted(line, [...together, ...further], conversion),
     ],
     notes: notesOn(line, own, context),
   };

@@ -15,6 +15,7 @@ import type { EggsThere } from './egg-lines.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
 import { ownRange } from './own-range.js';
+import { isSizedPieces, pieceSizeIn } from './sized-pieces.js';
 import { isContainer, type WeighedAmount, weighingOf, weighReading } from './weigh-line.js';
 import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
 
@@ -39,6 +40,7 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   const { native, kitchen, ownWeights } = conversion;
   const long = byLength(stated, kitchen);
   if (long !== null) return long;
+  if (isSizedPieces(stated, food, kitchen)) return { ...unweighed(stated), pack: pieceSizeIn(stated, kitchen) };
   const weighed = weighReading(reading, weighingOf(reading, food, native, ownWeights));
   if (weighed === null) return stated;
   const part = partOfEgg(food);

@@ -49,7 +49,7 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
     portion: chosen,
     drift,
     bought,
-    problems: [...problemsOfWords(line, native), ...found, ...unconverted(line, conversion)],
+    problems: [...problemsOfWords(line, native), ...found, ...unconverted(line, edits, conversion)],
     notes: whichSalt(line, native).length > 0 ? [{ kind: 'lighter-kosher' }] : [],
   };
 }

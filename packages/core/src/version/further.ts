@@ -32,6 +32,9 @@ function convertOne(value: Exact, { unit }: Quantity, food: Food | null, convers
   }
   if (dimension !== 'mass' && dimension !== 'volume') return null;
   const weighed = weigh(value, unit, food, { units: native.units, prep: '', stated: ownWeights });
-  const landed = land({ weighed, dimension, food, byWrapper: false }, kitchen);
+  // Of a food without a density a volume is still a volume: the juice of limes.
+  const landed =
+    land({ weighed, dimension, food, byWrapper: false }, kitchen) ??
+    land({ weighed, dimension, food: null, byWrapper: false }, kitchen);
   return landed === null ? null : writeStatement(landed.measure.terms);
 }

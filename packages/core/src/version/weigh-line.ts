@@ -137,7 +137,9 @@ function labelGrams(pack: NonNullable<Stated['pack']>, weighing: Weighing): Weig
   const listed =
     food === null ? undefined : soldIn(food, kitchen.id)?.packs.find((each) => isLabelled(each, pack, food));
   if (listed !== undefined) return { grams: listed.grams, millilitres: null };
-  return weigh(pack.size, pack.unit, food, scales(weighing));
+  // `4 (6 to 8-oz) fillets` count by the middle of both.
+  const size = pack.sizeHigh == null ? pack.size : pack.size.times(pack.sizeHigh).sqrt();
+  return weigh(size, pack.unit, food, scales(weighing));
 }
 
 /** Whether a shop's pack is the one that is written. The ounces on a carton of something that pours are fluid ones. */

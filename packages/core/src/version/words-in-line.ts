@@ -1,12 +1,13 @@
 import { isSizeWord } from '../amount/egg-size.js';
-import type { LineReading, Span } from '../amount/reading.js';
+import type { LineReading, Quantity, Span } from '../amount/reading.js';
 import { isMassUnit } from '../amount/size.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
-import { writeStated } from '../amount/write.js';
+import { writeStated, writeStatement, writeTerm } from '../amount/write.js';
 import { type HowMany, inNumber, translateName } from '../food/name.js';
 import { partOfEgg, sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
+import { againInWords, saidAgain } from './again-in-words.js';
 import { isLoneSpoon } from './ambiguous-unit.js';
 import type { Conversion } from './convert-amount.js';
 import { amountEdits } from './edit.js';
@@ -20,20 +21,23 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   const { size } = line.reading;
   const spoken = isEgg && size !== null ? { ...stated, eggSize: null } : stated;
   const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
-  const edits = stands ? againInWords(line, conversion) : amountEdits(line.reading, writeStated(spoken, kitchen));
+  const edits = stands
+    ? againInWords(line, conversion)
+    : (sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
   return isEgg ? [...edits, ...eggSizeInWords(line, stated.eggSize, kitchen)] : edits;
 }
 
-/** Further statements of an amount that stays as it is, `2 carrots (about ½ lb)`, where a cook there does not read their unit. */
-function againInWords({ reading, food }: Line, conversion: Conversion | undefined): Edit[] {
-  if (conversion === undefined) return [];
-  const { mass, volume } = conversion.kitchen.writes;
-  const known = new Set<string>([...mass, ...volume]);
-  return reading.amounts.slice(1).flatMap((quantity) => {
-    if (known.has(quantity.unit)) return [];
-    const text = convertFurther(quantity, food, conversion);
-    return text === null ? [] : [{ ...quantity.span, text }];
-  });
+/** Pieces whose weight stands behind them: the number and the weight are replaced where they stand. Null where it stands before them. */
+function sizeBehind({ reading }: Line, { statements, pack }: Stated): Edit[] | null {
+  const [counted] = reading.amountSpans;
+  if (reading.pack === null || pack === null || counted === undefined || pack.word !== '') return null;
+  if (reading.pack.span.start < counted.end || !isMassUnit(pack.unit)) return null;
+  const count = statements[0] ?? [];
+  const each = { low: pack.size, high: pack.sizeHigh ?? null, unit: pack.unit };
+  return [
+    { ...counted, text: writeStatement(count) },
+    { ...reading.pack.span, text: writeTerm(each) },
+  ];
 }
 
 /** The size word of an egg belongs to its country: a US large egg is a UK medium one. */
@@ -112,19 +116,25 @@ export function furtherInWords(line: Line, conversion: Conversion): Edit[] {
   });
 }
 
-/** A further quantity that cannot be stated in the kitchen is a finding: a reader would take it as a unit of their own. */
-export function unconverted(line: Line, conversion: Conversion): PlacedProblem[] {
-  return line.reading.further
-    .filter((quantity) => convertFurther(quantity, line.food, conversion) === null)
-    .map((quantity) => ({
-      span: quantity.span,
-      problem: {
-        rule: 'unmeasurable',
-        reason: 'no-tool',
-        text: line.text.slice(quantity.span.start, quantity.span.end),
-        term: quantity,
-        food: line.food,
-        nearest: [],
-      },
-    }));
+/**
+ * A further quantity that cannot be stated in the kitchen is a finding: a reader would take it as a unit of their own.
+ *
+ * @param edits What is replaced in the line: a second statement that falls away is no finding.
+ */
+export function unconverted(line: Line, edits: readonly Edit[], conversion: Conversion): PlacedProblem[] {
+  const stays = ({ span }: Quantity): boolean =>
+    !edits.some(({ start, end }) => start <= span.start && end >= span.end);
+  const again = saidAgain(line, conversion).flatMap(({ quantity, text }) => (text === null ? [quantity] : []));
+  const further = line.reading.further.filter((quantity) => convertFurther(quantity, line.food, conversion) === null);
+  return [...again, ...further].filter(stays).map((quantity) => ({
+    span: quantity.span,
+    problem: {
+      rule: 'unmeasurable',
+      reason: 'no-tool',
+      text: line.text.slice(quantity.span.start, quantity.span.end),
+      term: quantity,
+      food: line.food,
+      nearest: [],
+    },
+  }));
 }
