@@ -118,7 +118,10 @@ describe('a size of eggs as authors write it', () => {
   });
 
   test.for([
-    ['au', '2 eggs (800 g carton), beaten', 'uk', '2 eggs (large), beaten'],
+    ['au', '2 eggs (800 g carton), beaten', 'uk', '2 large eggs, beaten'],
+    ['eu', '5 eggs (size M)', 'us', '5 large eggs'],
+    ['us', '2 XL eggs', 'uk', '2 large eggs'],
+    ['uk', '2 large eggs (at room temperature)', 'au', '2 eggs (800 g carton, at room temperature)'],
     ['nz', '3 size 6 eggs', 'us', '3 large eggs'],
     ['nz', '3 eggs (size 7, at room temperature)', 'au', '3 eggs (at room temperature)'],
     ['nz', '3 size 6 eggs, beaten', 'au', '3 eggs (600 g carton), beaten'],

@@ -16,6 +16,11 @@ describe('what an author says that food weighs', () => {
     ['4 eggs (225 g)', '1 tsp salt', '225', 'a weight without a word is what goes into the bowl'],
     ['4 eggs (250 g in their shells)', '1 tsp salt', '220', '0.88 of the weight in the shell'],
     ['4 eggs, 250 g in the shell', '1 tsp salt', '220', 'a clause'],
+    ['4 eggs (280 g)', '1 tsp salt', '246.4', '70 g are no large egg without its shell, 59.8 g, and so weighed in it'],
+    ['4 eggs (280 g, shelled)', '1 tsp salt', '280', 'unless the author says so'],
+    ['3 eggs (60 g each)', '1 tsp salt', '180', 'each'],
+    ['3 × 60 g eggs', '1 tsp salt', '180', 'each, before the name'],
+    ['3 x 70 g eggs', '1 tsp salt', '184.8', 'each, in the shell'],
   ] as const)('sets it for the recipe: %s beside %s is %s g, %s', ([text, beside, grams]) => {
     expect(weightOf(text, beside, 'uk')).toBe(grams);
   });
@@ -28,6 +33,18 @@ describe('what an author says that food weighs', () => {
 });
 
 describe('the weight of an author’s eggs', () => {
+  test.for([
+    // 60 g of an Australian egg are its weight in the shell: 52.8 g, and a UK medium egg has 51.04 g.
+    ['2 x 60 g eggs', 'au', 'uk', '2 medium eggs', '-3.3'],
+    ['2 eggs (60 g each)', 'au', 'us', '2 eggs', '-5.5'],
+    // The author weighed 50 g of a large egg, out of its shell.
+    ['2 large eggs (100 g)', 'us', 'uk', '2 medium eggs', '2.1'],
+    ['2 large eggs (about 50 g each without shell)', 'us', 'eu', '2 medium eggs', '2.1'],
+  ] as const)('is weighed out in eggs of another shop: %s from %s in %s', ([text, from, to, becomes, drift]) => {
+    const version = converted(text, from, to);
+    expect([textOf(version), version.drift?.times(100).toDecimalPlaces(1).toString()]).toEqual([becomes, drift]);
+  });
+
   test('leaves the line where other shops sell other eggs, though their number is the same', () => {
     const version = converted('4 large eggs (220 g without their shells), beaten', 'uk', 'us');
     expect(textOf(version)).toBe('4 large eggs, beaten');

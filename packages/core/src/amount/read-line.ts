@@ -4,7 +4,7 @@ import { LineReader } from './line-reader.js';
 import { malformedNumber } from './malformed-number.js';
 import { withoutOtherChoice } from './other-choice.js';
 import type { LineReading } from './reading.js';
-import type { KitchenUnits } from './size.js';
+import { isMassUnit, type KitchenUnits } from './size.js';
 import type { Tokens } from './token.js';
 import { tokenize } from './tokenize.js';
 
@@ -35,11 +35,31 @@ export function readingIn({ units, eggs }: Pick<Kitchen, 'units' | 'eggs'>): Req
   return { kitchen: units, eggSizes: eggs.sizes.flatMap(({ name, also }) => [name, ...also]) };
 }
 
+/** `2 × 60 g eggs`, `2 eggs (60 g each)`: what each weighs says how heavy they are together; they are counted all the same. */
+function withEggsWeighed(reading: LineReading): LineReading {
+  const { amounts, pack, food } = reading;
+  const [counted] = amounts;
+  if (counted === undefined || pack === null || pack.word !== '' || !isMassUnit(pack.unit)) return reading;
+  if (counted.unit !== 'count' || !/\beggs?$/i.test(food?.text ?? '')) return reading;
+  const high =
+    counted.high === null && pack.sizeHigh === null
+      ? null
+      : (counted.high ?? counted.low).times(pack.sizeHigh ?? pack.size);
+  const together = {
+    low: counted.low.times(pack.size),
+    high,
+    unit: pack.unit,
+    approx: counted.approx,
+    span: pack.span,
+  };
+  return { ...reading, pack: null, amounts: [counted, together] };
+}
+
 /** A size class of eggs is read by itself: to the rest of the line it would be another amount. */
 function readWords(tokens: Tokens, { kitchen, eggSizes }: Required<ReadingIn>): LineReading {
   const size = readEggSize(tokens, eggSizes);
-  if (size === null) return new LineReader(tokens, kitchen).read();
-  const reading = new LineReader(tokens.without(size.first, size.next), kitchen).read();
+  if (size === null) return withEggsWeighed(new LineReader(tokens, kitchen).read());
+  const reading = withEggsWeighed(new LineReader(tokens.without(size.first, size.next), kitchen).read());
   const isCounted = reading.amounts[0]?.unit === 'count';
   return isCounted ? { ...reading, size: { text: size.text, span: size.span } } : reading;
 }

@@ -176,7 +176,8 @@ function readEach(tokens: Tokens, statement: Statement, head: LineAmount): Secon
   const tilde = range !== null && range.high !== null && range.low.eq(1) && tokens.word(range.first + 1) === '~';
   const said = eachWords.has(tokens.word(statement.next));
   if (!said && !tilde) return null;
-  const next = said ? statement.next + 1 : statement.next;
+  const behind = said ? statement.next + 1 : statement.next;
+  const { next } = passWeighedWith(tokens, { next: behind, named: false });
   const size = tilde ? { low: range.high ?? statement.low, high: null } : { low: statement.low, high: statement.high };
   const word = head.statement.quantity.unitWord?.container ?? '';
   return {

@@ -14,7 +14,7 @@ import type { PartPlan } from './part-plan.js';
 import { reauthoredVersion } from './reauthored-version.js';
 import { isFeasible, type Searched, searchRecipe } from './search-recipe.js';
 import type { Solution } from './solve.js';
-import { defaultWeights, type Weights } from './weights.js';
+import { defaultWeights, farBatch, type Weights } from './weights.js';
 
 /** A guarded ratio before and after. */
 export interface RatioReport {
@@ -158,22 +158,19 @@ function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioRepo
   });
 }
 
-/** A batch this far off bakes in another time. */
-const batchCaution = 0.15;
-
 /** A deeper or larger bake takes another time: the depth is named, else the batch. */
 function timeCaution(pans: readonly PanReport[], batch: Exact): Caution[] {
   const depth = pans.find(({ depthDrift }) => Math.abs(depthDrift) > depthCaution);
   if (depth !== undefined) return [{ kind: 'bake', changed: 'depth', drift: new Exact(depth.depthDrift) }];
   const drift = batch.minus(1);
-  return drift.abs().greaterThan(batchCaution) ? [{ kind: 'bake', changed: 'batch', drift }] : [];
+  return drift.abs().greaterThan(farBatch) ? [{ kind: 'bake', changed: 'batch', drift }] : [];
 }
 
 function panReports({ pans, batch }: Solution): PanReport[] {
   return pans.map((chosen) => {
     const { demand, offer, count } = chosen;
     const depthDrift = depthDriftOf(chosen, batch.factor);
-    const caution = Math.abs(depthDrift) > depthCaution || Math.abs(batch.factor - 1) > batchCaution;
+    const caution = Math.abs(depthDrift) > depthCaution || Math.abs(batch.factor - 1) > farBatch;
     const changed = count === demand.count ? null : { from: demand.count, because: 'depth' as const };
     return {
       native: demand.mention.text,

@@ -11,7 +11,7 @@ import type { Demand } from './demand.js';
 import { bestPan, type PanChosen, type PanDemand } from './pans-of.js';
 import type { PartPlan } from './part-plan.js';
 import { cheapest, type Found, leastCost } from './search.js';
-import type { Weights } from './weights.js';
+import { farBatch, type Weights } from './weights.js';
 import { sameCost } from './window.js';
 
 /** A whole recipe, chosen for one batch factor. */
@@ -126,7 +126,10 @@ function withAnchor(demands: readonly Demand[], { anchor, choice }: BatchFactor)
 /** What a batch factor costs by itself: its distance from the native size and from the pans. */
 function ownCost(factor: number, { pans, weights, fixed }: Problem): number {
   const size = Math.log(factor);
-  return fixed + weights.batch * size * size + pans.reduce((sum, pan) => sum + bestPan(pan, factor, weights).cost, 0);
+  const far = Math.abs(factor - 1) > farBatch + 1e-9 ? weights.farBatch : 0;
+  return (
+    fixed + far + weights.batch * size * size + pans.reduce((sum, pan) => sum + bestPan(pan, factor, weights).cost, 0)
+  );
 }
 
 /** The cheapest choices at one batch factor; parts are coupled by nothing else. */

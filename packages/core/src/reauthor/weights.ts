@@ -8,6 +8,8 @@ export interface Weights {
   salt: number;
   /** Weight of the batch's squared distance from the native size. */
   batch: number;
+  /** Added where the batch is so far from the native size that it takes another time. */
+  farBatch: number;
   /** Cost of a leftover, as a share of what was bought: if it keeps under a week, if it freezes. In the cupboard it costs nothing. */
   leftoverFresh: number;
   leftoverFrozen: number;
@@ -53,6 +55,7 @@ export const defaultWeights: Weights = {
   seasoning: 0.3,
   salt: 1,
   batch: 0.2,
+  farBatch: 0.003,
   leftoverFresh: 0.01,
   leftoverFrozen: 0.003,
   packNotUsedUp: 0.005,
@@ -75,6 +78,9 @@ export const defaultWeights: Weights = {
     egg: 0.12,
   },
 };
+
+/** A batch this far off bakes in another time. */
+export const farBatch = 0.15;
 
 /** Batch factors from the least to the most. */
 export interface BatchSpan {

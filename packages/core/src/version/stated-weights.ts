@@ -3,14 +3,14 @@ import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit, millilitresIn } from '.
 import type { Exact } from '../exact.js';
 import { nothingStated, pieceKey, type StatedEgg, type StatedWeights, weigh } from '../food/weigh.js';
 import { ediblePart, eggSizeNamed, partOfEgg } from '../kitchen/egg.js';
-import type { Kitchen } from '../kitchen/kitchen.js';
+import type { EggSize, Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from '../recipe/recipe.js';
 
 /**
  * What the author says that foods weigh: `1 cup (130 g) flour` sets flour for the whole recipe, `1 onion (150 g)` onions.
  *
- * Eggs are those of the author's shops: their weight holds for eggs of that size, in a kitchen that sells the same. It is what goes into the bowl, unless the
- * line says that it is taken in the shell.
+ * Eggs are those of the author's shops: their weight holds for eggs of that size, in a kitchen that sells the same. It is what goes into
+ * the bowl, unless the line says that it is taken in the shell, or it is too heavy for anything else.
  *
  * @param kitchen Where the lines were written.
  * @returns The first statement of a food counts.
@@ -29,7 +29,7 @@ export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): State
     if (!grams?.isPositive()) continue;
     const each = perEach(grams, reading.amounts);
     if (each !== null && partOfEgg(food) !== null && each.unit === 'count')
-      setFirst(eggs, food.id, { kitchen, size: sizeNameOf(line, kitchen), grams: inBowl(each.grams, reading.text) });
+      setFirst(eggs, food.id, eggOf(line, each.grams, kitchen));
     else if (each !== null) setFirst(perPiece, pieceKey(food.id, each.unit), each.grams);
     // A volume that gave the weight itself says nothing of it.
     if (each !== null) continue;
@@ -51,8 +51,14 @@ function byVolume({ food, reading: { amounts, prep } }: Line, { units }: Kitchen
   );
 }
 
-function sizeNameOf({ reading }: Line, kitchen: Kitchen): string {
-  return eggSizeNamed(kitchen, reading.size?.text ?? '')?.name ?? kitchen.eggs.usual;
+function eggOf({ food, reading }: Line, grams: Exact, kitchen: Kitchen): StatedEgg {
+  const size = eggSizeNamed(kitchen, reading.size?.text ?? '');
+  const isWhole = partOfEgg(food)?.equals(1) ?? false;
+  return {
+    kitchen,
+    size: size?.name ?? kitchen.eggs.usual,
+    grams: isWhole ? inBowl(grams, size, reading.text) : grams,
+  };
 }
 
 /** What the author says with what the version's author says over it. */
@@ -71,8 +77,13 @@ function perEach(grams: Exact, amounts: readonly Quantity[]): { unit: Quantity['
   return { unit: counted.unit, grams: grams.dividedBy(counted.low) };
 }
 
-function inBowl(grams: Exact, text: string): Exact {
-  return /\bin (?:the |their )?shells?\b/i.test(text) ? grams.times(ediblePart) : grams;
+/** No egg out of its shell weighs this much more than its class says: so heavy it was weighed in the shell, as `60 g eggs` are sold. */
+const mostOutOfShell = 1.1;
+
+function inBowl(grams: Exact, size: EggSize | null, text: string): Exact {
+  if (/\bwithout (?:the |their )?shells?\b|\bshelled\b|\bout of (?:the |their )?shells?\b/i.test(text)) return grams;
+  const heavy = size !== null && grams.greaterThan(size.edibleGrams.times(mostOutOfShell));
+  return heavy || /\bin (?:the |their )?shells?\b/i.test(text) ? grams.times(ediblePart) : grams;
 }
 
 function setFirst<Value>(map: Map<string, Value>, key: string, value: Value): void {

@@ -1,5 +1,4 @@
-import { isSizeWord } from '../amount/egg-size.js';
-import type { LineReading, Quantity, Span } from '../amount/reading.js';
+import type { LineReading, Quantity } from '../amount/reading.js';
 import { isMassUnit } from '../amount/size.js';
 import { type Stated, sameStated, statedIn } from '../amount/stated.js';
 import { writeStated, writeStatement, writeTerm } from '../amount/write.js';
@@ -11,6 +10,7 @@ import { againInWords, saidAgain } from './again-in-words.js';
 import { isLoneSpoon } from './ambiguous-unit.js';
 import type { Conversion } from './convert-amount.js';
 import { amountEdits } from './edit.js';
+import { eggSizeInWords } from './egg-size-in-words.js';
 import { convertFurther } from './further.js';
 import type { Edit, PlacedProblem } from './version.js';
 
@@ -18,13 +18,13 @@ import type { Edit, PlacedProblem } from './version.js';
 export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitchen, conversion?: Conversion): Edit[] {
   if (stated === null || line.reading.amounts.length === 0) return [];
   const isEgg = partOfEgg(line.food) !== null && stated.pack === null;
-  const { size } = line.reading;
-  const spoken = isEgg && size !== null ? { ...stated, eggSize: null } : stated;
   const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
+  const size = isEgg ? eggSizeInWords(line, stated.eggSize, kitchen, stands) : null;
+  const spoken = size === null ? stated : { ...stated, eggSize: size.beforeName };
   const edits = stands
     ? againInWords(line, conversion)
     : (sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
-  return isEgg ? [...edits, ...eggSizeInWords(line, stated.eggSize, kitchen)] : edits;
+  return [...edits, ...(size?.edits ?? [])];
 }
 
 /** Pieces whose weight stands behind them: the number and the weight are replaced where they stand. Null where it stands before them. */
@@ -38,36 +38,6 @@ function sizeBehind({ reading }: Line, { statements, pack }: Stated): Edit[] | n
     { ...counted, text: writeStatement(count) },
     { ...reading.pack.span, text: writeTerm(each) },
   ];
-}
-
-/** The size word of an egg belongs to its country: a US large egg is a UK medium one. */
-function eggSizeInWords({ text, reading, name }: Line, eggSize: string | null, { eggs }: Kitchen): Edit[] {
-  const named = eggSize ?? eggs.usual;
-  const { size } = reading;
-  const isBehind = size !== null && name !== null && size.span.start >= name.span.end;
-  if (size !== null && isSizeWord(named)) return [{ ...size.span, text: named }];
-  if (size !== null && isBehind && eggSize !== null)
-    return [{ ...size.span, text: standsAlone(text, size.span) ? named : `(${named})` }];
-  const gone = size === null ? [] : [{ ...withBrackets(text, size.span), text: '' }];
-  // The usual carton goes without saying.
-  if (eggSize === null || isSizeWord(eggSize) || name === null) return gone;
-  return [...gone, { start: name.span.end, end: name.span.end, text: ` (${eggSize})` }];
-}
-
-/** Whether a size is in brackets or behind a comma already. */
-function standsAlone(text: string, { start }: Span): boolean {
-  const before = text.slice(0, start).trimEnd().at(-1);
-  return before === '(' || before === ',' || before === ';';
-}
-
-/** A word to be taken away with what joined it: `eggs (large)`, `eggs, large`, `large eggs`. */
-function withBrackets(text: string, { start, end }: Span): Span {
-  if (text[start - 1] === '(' && text[end] === ')')
-    return { start: start - (text[start - 2] === ' ' ? 2 : 1), end: end + 1 };
-  // `eggs (size 7, at room temperature)`
-  if (text[start - 1] === '(' && text.slice(end, end + 2) === ', ') return { start, end: end + 2 };
-  if (text.slice(start - 2, start) === ', ' && /^(?:,|$)/.test(text.slice(end))) return { start: start - 2, end };
-  return { start, end: text[end] === ' ' ? end + 1 : end };
 }
 
 /** A further statement of the same amount (`1¼ tsp (3.5 g)`) is as true in the other kitchen, but cups differ by a twentieth. */
