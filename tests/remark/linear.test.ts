@@ -1,6 +1,7 @@
 import { checkPost } from '@retare/check';
 import { builtInLarder, defaultSettings } from '@retare/larder';
 import { expect, test } from 'vitest';
+import { leastGrowth } from '../growth.ts';
 import { markdownOf, render, serving } from './pipeline.ts';
 
 const options = serving('us', 'uk');
@@ -18,30 +19,23 @@ const traps: { what: string; piece: string; before?: string; after?: string }[] 
   { what: 'comments', piece: '<!-- retare ignore unbuyable: why -->\n\n', after: '\n:temp[40°C]' },
 ];
 
-/** Milliseconds, the best of three. */
-function best(run: () => unknown): number {
-  const times = [1, 2, 3].map(() => {
-    const started = performance.now();
-    run();
-    return performance.now() - started;
-  });
-  return Math.min(...times);
-}
-
-test.for(traps)('reading $what takes no more than its length asks', ({ piece, before = '', after = '' }) => {
-  const textOf = (bytes: number): string => before + piece.repeat(Math.ceil(bytes / piece.length)) + after;
-  const site = { larder: builtInLarder(), settings: defaultSettings };
-  const run = (bytes: number) => (): void => {
-    const text = textOf(bytes);
-    render(text, { options });
-    checkPost(text, 'post.md', site);
-  };
-  run(1_000)();
-  const small = best(run(2_000));
-  const large = best(run(16_000));
-  // Eight times the text: eight times the work, with room for a busy machine, and far from the 64 times of quadratic reading.
-  expect(large).toBeLessThan(Math.max(small, 5) * 8 * 3);
-});
+test.for(traps)(
+  'reading $what takes no more than its length asks',
+  { timeout: 120_000 },
+  ({ piece, before = '', after = '' }) => {
+    const textOf = (bytes: number): string => before + piece.repeat(Math.ceil(bytes / piece.length)) + after;
+    const site = { larder: builtInLarder(), settings: defaultSettings };
+    const read = (text: string): void => {
+      render(text, { options });
+      checkPost(text, 'post.md', site);
+    };
+    read(textOf(1_000));
+    // Eight times the text: eight times the work, with room for what a small text does not need, and far from the 64 times of quadratic reading.
+    const most = 8 * 3;
+    const grown = leastGrowth(read, [textOf(2_000), textOf(16_000)], { runs: 3, goodEnough: most });
+    expect(grown).toBeLessThan(most);
+  },
+);
 
 test('a post of 1 MB with a directive on every line does not hang', () => {
   const line = '1. At 10:30 heat to :oven[400°F], serves:four, cut :length[2 in] and :::\n';
