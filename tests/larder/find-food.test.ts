@@ -30,6 +30,14 @@ describe('words that change the food', () => {
     ['cheesy sauce', null],
     ['cream and goat cheese', null],
     ['whole coriander', 'coriander-seed'],
+    ['light cream cheese', null],
+    ['white whole wheat flour', 'wholemeal-flour'],
+    ['custard apple', null],
+    ['chicken powder', null],
+    ['mini eggs', null],
+    ['20% cream', null],
+    ['toasted mustard', null],
+    ['dried apples', null],
   ] as const)('%s is %s, and not one of its words', ([words, id]) => {
     expect(idOf(words)).toBe(id);
   });
@@ -58,6 +66,13 @@ describe('other ways of writing a food', () => {
     ['pre-shelled peanuts', 'peanut', 'what was done before'],
     ["slice o' lime", 'lime', 'a short `of`'],
     ['lemon and lime juice', 'lemon-juice', 'a product of both'],
+    ['Harbour Gold apples', 'apple', 'a variety that no name has'],
+    ['cinnamon powder', 'ground-cinnamon', 'another word for ground'],
+    ['powdered mustard', 'mustard-powder', 'another word for ground'],
+    ['dry pinto beans', 'dried-pinto-beans', 'another word for dried'],
+    ['dry white rice', 'long-grain-rice', 'as it keeps'],
+    ['90% lean ground beef', 'ground-beef', 'a share'],
+    ['toasted pecans', 'pecan', 'what stays what it is'],
   ] as const)('%s is %s: %s', ([words, id]) => {
     expect(idOf(words)).toBe(id);
   });

@@ -63,6 +63,18 @@ describe('a spoon of a bare herb', () => {
   });
 });
 
+test.for([
+  ['1 tbsp chopped oregano', 'fresh-oregano'],
+  ['1/4 cup coriander, chopped', 'coriander-leaf'],
+  ['1 tbsp dried oregano, chopped', 'dried-oregano'],
+] as const)('what is chopped is fresh: `%s` is %s', ([line, id]) => {
+  expect(idOf(line)).toBe(id);
+});
+
+test('a word that the line was read without may make another food of it', () => {
+  expect(idOf('3 prickly pears')).toBe(null);
+});
+
 describe('how a food is measured', () => {
   test.for([
     ['5 ears of corn', 'corn-on-the-cob', 'an ear is the whole cob'],
@@ -95,6 +107,8 @@ describe("another recipe's result", () => {
     ['1 batch of cabbage slaw', null],
     ['[Spicy mayo](../sauces/spicy-mayo.md)', null],
     ['1 lb [chopped steak](/chopped-steak)', null],
+    ['[cooked chard](/cooked-chard)', 'swiss-chard'],
+    ['[Simple cooked shrimp](/simple-shrimp)', 'cooked-prawn'],
     ['[Leek & potato](/leek-and-potato)', null],
     ['[corn tortillas](/corn-tortillas)', 'corn-tortilla'],
     ['1 recipe [pizza dough](/pizza-dough)', 'pizza-dough'],

@@ -9,7 +9,7 @@ const greens = new Set(['bunch', 'sprig', 'handful']);
 
 const canned: Affix = { before: 'canned ', after: '' };
 const powder: Affix = { before: '', after: ' powder' };
-// Coriander by the bunch is the herb, where the bare word may be the spice.
+// Coriander by the bunch, or chopped, is the herb, where the bare word may be the spice.
 const fresh: Affix = { before: 'fresh ', after: '', role: 'seasoning' };
 const cube: Affix = { before: '', after: ' cube' };
 const whole: Affix = { before: 'whole ', after: '' };
@@ -37,7 +37,9 @@ export function asMeasured(reading: LineReading): Measured[] {
     return measured([canned], (each) => (isRaw(each) || isLoose(each)) && !soldIn(each, 'can', 'tin', 'jar'));
   }
   if (spoons.has(unit) && /bouillon/i.test(food?.text ?? '')) return measured([powder]);
-  if (greens.has(unit)) return measured([fresh]);
+  const said = saidOfFood(reading);
+  if (greens.has(unit) || (/\b(?:chopped|snipped|torn|leaves)\b/i.test(said) && !/\bdr(?:y|ied)\b/i.test(said)))
+    return measured([fresh]);
   // A stick of cinnamon, a sheet of gelatin, an ear of corn.
   const shape = shapeOf(unit, before);
   if (shape !== null) return measured([shape]);

@@ -10,6 +10,7 @@ import { dishIn, foodOfDish } from './linked-dish.js';
 import type { Foods } from './name-index.js';
 import { nameWords } from './name-words.js';
 import { changesNothing } from './plain-words.js';
+import { otherPlants } from './variety.js';
 
 /** The food of a line, and the words that name it. */
 export interface NamedFood {
@@ -30,8 +31,9 @@ export function findFoodOfLine(reading: LineReading, foods: Foods, kitchen: stri
 function namedInLine(reading: LineReading, foods: Foods, kitchen: string): NamedFood | null {
   const dish = dishIn(reading);
   if (dish !== null) {
-    const food = foodOfDish(reading.text.slice(dish.start, dish.end), foods, kitchen);
-    return food === null ? null : withName({ food, ...dish }, reading);
+    const { start, end } = dish;
+    const food = firstOf(asMeasured(reading), (as) => foodOfDish(reading.text.slice(start, end), foods, kitchen, as));
+    return food === null ? null : withName({ food, start, end }, reading);
   }
   const found = plainlyNamed(reading, foods, kitchen);
   const kind = kindBehind(reading, found?.food ?? null, foods, kitchen);
@@ -46,8 +48,14 @@ function withName({ food, start, end }: FoundFood, { text }: LineReading): Named
 
 /** What the words before the food and its own mean. */
 function plainlyNamed(reading: LineReading, foods: Foods, kitchen: string): FoundFood | null {
-  for (const measured of asMeasured(reading)) {
-    const found = namedAs(reading, (words) => findFoodIn(words, foods, kitchen, measured));
+  return firstOf(asMeasured(reading), (measured) =>
+    namedAs(reading, (words) => findFoodIn(words, foods, kitchen, measured)),
+  );
+}
+
+function firstOf<Item, Found>(items: readonly Item[], find: (item: Item) => Found | null): Found | null {
+  for (const item of items) {
+    const found = find(item);
     if (found !== null) return found;
   }
   return null;
@@ -70,7 +78,7 @@ function namedAs(reading: LineReading, find: (words: string) => FoundFood | null
 /** Whether the words before a food's name leave it what it is. */
 function fits(before: string, food: Food, unmeasured: boolean): boolean {
   const words = nameWords(before).map(({ text }) => text);
-  return words.every((word) => changesNothing(word, food, new Set(words), unmeasured));
+  return words.every((word) => !otherPlants.has(word) && changesNothing(word, food, new Set(words), unmeasured));
 }
 
 function foundAt(text: string, { start, end }: Span, find: (words: string) => FoundFood | null): FoundFood | null {

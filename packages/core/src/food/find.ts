@@ -5,8 +5,10 @@ import { type Foods, indexOf } from './name-index.js';
 import { nameWords } from './name-words.js';
 import { ofKind } from './of-kind.js';
 import { isPlain } from './plain-words.js';
+import { powder } from './powder.js';
 import { respelt } from './respelt.js';
 import { type Measured, type Named, notMeasured, type PhraseWord, type Speech } from './speech.js';
+import { variety } from './variety.js';
 
 export type { Foods } from './name-index.js';
 
@@ -61,6 +63,8 @@ function meant(words: readonly PhraseWord[], speech: Speech): Named | null {
     alternative(words, speech) ??
     jointProduct(words, speech) ??
     partOf(words, speech) ??
-    ofKind(words, speech)
+    ofKind(words, speech) ??
+    powder(words, speech) ??
+    variety(words, speech)
   );
 }

@@ -1,8 +1,10 @@
 import type { LineReading, Span } from '../amount/reading.js';
+import { findFoodIn } from './find.js';
 import type { Food } from './food.js';
 import type { Foods } from './name-index.js';
 import { foodNamed, indexOf } from './name-index.js';
 import { nameKey, singularKey } from './name-key.js';
+import type { Measured } from './speech.js';
 import { isRaw } from './traits.js';
 
 /**
@@ -28,17 +30,22 @@ function linkAround(text: string, { start, end }: Span): Span | null {
   return /^[a-z]+:/i.test(target.trim()) ? null : { start: open + 1, end: close };
 }
 
-/** Done to a food that stays the same, unless it is meat. */
-const cuts = new Set(['fresh', 'grated', 'shredded', 'sliced', 'chopped', 'diced']);
+/** Words for what is made, so that the shop's is another than the recipe's. */
+const made = new Set(
+  `sauce sauces salsa slaw salad soup stew seasoning dressing dip mix mayo mayonnaise rub marinade dough crust filling topping gravy chutney
+  relish cake bread curry crema cream batter paste spread glaze syrup jam`.split(/\s+/),
+);
 
-/** The larder's food under the very name of a dish, one that some kitchen shows for it: `[corn tortillas](…)`. */
-export function foodOfDish(words: string, foods: Foods, kitchen: string): Food | null {
+/**
+ * The larder's food that a dish is: under a name that some kitchen shows for it (`[corn tortillas](…)`), or as the line's words mean
+ * it (`[cooked chard](…)`), unless they speak of something made, or of raw meat that the recipe does something to.
+ */
+export function foodOfDish(words: string, foods: Foods, kitchen: string, measured: Measured): Food | null {
   const key = nameKey(words);
   const food = shownAs(key, foods, kitchen);
-  if (food !== null) return food;
-  const [first = '', ...rest] = key.split(' ');
-  const uncut = cuts.has(first) ? shownAs(rest.join(' '), foods, kitchen) : null;
-  return uncut === null || isRaw(uncut) ? null : uncut;
+  if (food !== null || made.has(key.slice(key.lastIndexOf(' ') + 1))) return food;
+  const meant = findFoodIn(words, foods, kitchen, measured)?.food ?? null;
+  return meant !== null && isRaw(meant) ? null : meant;
 }
 
 function shownAs(key: string, foods: Foods, kitchen: string): Food | null {

@@ -1,5 +1,6 @@
 import type { Food } from './food.js';
 import { longestName } from './longest-name.js';
+import { foodNamed } from './name-index.js';
 import type { Named, PhraseWord, Speech } from './speech.js';
 import { isPlant, isRaw } from './traits.js';
 
@@ -46,10 +47,17 @@ const wideKinds: ReadonlyMap<string, IsOfKind> = new Map([
 export function ofKind(words: readonly PhraseWord[], speech: Speech): Named | null {
   const isOfKind = kinds.get(words.at(-1)?.text ?? '');
   if (isOfKind === undefined) return null;
+  // `Light cream cheese` is no light cream, since cream cheese has a name of its own.
+  for (let from = 1; from < words.length - 1; from += 1) {
+    if (nameOf(words.slice(from), speech) !== null) return null;
+  }
   const found = longestName(words.slice(0, -1), speech);
   const food = found === null ? undefined : speech.foods.get(found.id);
   return food !== undefined && isOfKind(food) ? found : null;
 }
+
+const nameOf = (words: readonly PhraseWord[], { index, kitchen }: Speech): string | null =>
+  foodNamed(index, words.map(({ text }) => text).join(' '), kitchen);
 
 /** Whether a food is of the kind that a word names: `meat`, `cheese`. */
 export function isOfKindNamed(word: string, food: Food): boolean {

@@ -5,15 +5,23 @@ const list = (words: string): string[] => words.split(/\s+/).filter((word) => wo
 
 /** Words that say how a food looks or was handled, and never make another food of it. */
 const always: ReadonlySet<string> = new Set(
-  list(`freshly large small medium big extra jumbo baby young ripe raw good quality best organic plain regular ordinary
-  boneless skinless in on lean hulled shelled peeled pitted trimmed chopped diced sliced minced crushed grated
-  shredded thick thin thinly finely coarsely roughly hot cold warm cool room temperature softened melted unsweetened
-  yukon gold russet waxy floury english persian curly flat florets fillet fillets loin steaks pieces
-  piece cubes chunks wedges halves cloves clove bulb bulbs of the a an some very new crisp
-  firm uncooked free range pasture raised sustainably low sodium unsalted reduced drained rinsed spice enriched sifted unbleached strained
-  spicy long short homemade favourite favorite bottled packed heaping heaped seasonal beaten washed cleaned deveined unpeeled stemmed
-  quartered halved julienned cored deseeded seeded un pre store bought authentic italian smashed bruised scrubbed squeezed torn snipped
-  style bulk`),
+  list(`
+    a an the of in on some any very extra more other own our my your
+    good great nice best lovely perfect excellent decent quality favorite favourite preferred authentic traditional classic basic simple
+    regular ordinary normal standard usual typical plain pure real genuine proper natural organic local homegrown homemade
+    small medium large big huge tiny little jumbo baby young long short plump thick thin
+    freshly new crisp firm ripe ripened overripe unripe raw uncooked seasonal italian english persian
+    finely coarsely roughly thinly thickly lightly loosely firmly well
+    chopped diced sliced minced crushed grated shredded crumbled cubed quartered halved julienned torn snipped smashed bruised shaved cut
+    shelled hulled husked shucked peeled unpeeled pitted stoned cored deseeded seeded seedless stemmed trimmed skinned boned deboned deveined
+    debearded gutted scaled scrubbed washed cleaned rinsed drained strained squeezed pressed sifted beaten softened melted thawed defrosted
+    chilled refrigerated hot cold warm cool room temperature
+    boneless skinless rindless lean center centre
+    free range pasture raised grass fed sustainably line caught farmed farm farmhouse
+    low sodium reduced unsalted unsweetened unbleached enriched spicy spice
+    yukon gold russet waxy floury curly flat vine florets fillet fillets loin steaks pieces piece cubes chunks wedges halves cloves clove
+    bulb bulbs tops
+    heaping heaped bottled packed store bought pre un inch sized style bulk brand`),
 );
 
 /** Whether a word that was left out may be left out before a food; `said` is every word of the phrase. */
@@ -23,7 +31,17 @@ const inTins: Fits = (food) => soldIn(food, 'can', 'tin', 'jar');
 const leafy: Fits = ({ pieces }) =>
   pieces.some(({ unit }) => unit === 'sprig' || unit === 'bunch' || unit === 'head' || unit === 'handful');
 const flesh: Fits = ({ coreClass }) => coreClass === null;
-const cut: Fits = (food, said) => isRaw(food) && (said.has('in') || said.has('on') || said.has('less'));
+const cut: Fits = (_food, said) => said.has('in') || said.has('on') || said.has('less');
+/** Pasta, rice, pulses as they keep in the cupboard: nothing that is also sold fresh or in tins. */
+const keepsDry: Fits = (food) =>
+  food.role === 'bulk' &&
+  food.keeps.where === 'cupboard' &&
+  !soldIn(food, 'can', 'tin') &&
+  !food.pieces.some(({ unit }) => unit === 'count');
+
+/** What is toasted stays what it is, but for meat, which is cooked, and for a jar of mustard. */
+const toasts: Fits = (food) =>
+  !isRaw(food) && (food.role !== 'seasoning' || food.pieces.length > 0 || hasNameWord(food, 'seed', 'seeds'));
 
 const grinding = ['ground', 'grated', 'cracked'];
 
@@ -38,7 +56,11 @@ const some: ReadonlyMap<string, Fits> = new Map(
           (!hasNameWord(food, 'dried', 'ground', 'powder') || grinding.some((word) => said.has(word))) &&
           (food.role !== 'bulk' || !soldIn(food, 'can', 'tin') || isFreshProduce(food)),
       ],
-      ['whole', (food) => !hasNameWord(food, 'ground', 'powder')],
+      // `White whole wheat flour` is not `white wheat flour`.
+      ['whole', (food) => food.role !== 'flour' && !hasNameWord(food, 'ground', 'powder')],
+      ['dry dried', keepsDry],
+      ['mini miniature', ({ role }) => role !== 'egg'],
+      ['toasted roasted', toasts],
       ['leaf leaves', leafy],
       ['sprig sprigs stalk stalks head heads ear ears', flesh],
       ['bone skin', cut],
@@ -53,6 +75,8 @@ const some: ReadonlyMap<string, Fits> = new Map(
       ],
       ['mashed pureed reconstituted', (_food, _said, unmeasured) => unmeasured],
       // `Full-fat yogurt` is the usual one, `duck fat` is no duck.
+      ['day', (_food, said) => said.has('old')],
+      ['old', (_food, said) => said.has('day')],
       ['full', (_food, said) => said.has('fat')],
       ['fat', (_food, said) => said.has('full')],
       [
@@ -65,10 +89,15 @@ const some: ReadonlyMap<string, Fits> = new Map(
 
 /** Whether a word may change nothing about a food. */
 export function isPlain(word: string): boolean {
-  return always.has(word) || some.has(word);
+  return always.has(word) || some.has(word) || isNumber(word);
 }
+
+/** `90% lean beef`, `80/20`: a share, or a size. */
+const isNumber = (word: string): boolean => /^(?:\d\d%?|\d%)$/.test(word);
 
 /** Whether a plain word that was left out changes nothing about this food. */
 export function changesNothing(word: string, food: Food, said: ReadonlySet<string>, unmeasured: boolean): boolean {
+  // The share of fat makes another cream of it.
+  if (isNumber(word)) return food.role !== 'liquid';
   return some.get(word)?.(food, said, unmeasured) ?? true;
 }

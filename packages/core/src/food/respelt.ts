@@ -47,19 +47,20 @@ const spellings: ReadonlyMap<string, readonly string[]> = new Map(
     ['chilies', 'chiles', 'chillies', 'chilis', 'chillis'],
     ['yogurt', 'yoghurt'],
     ['flavored', 'flavoured'],
+    ['coloring', 'colouring'],
+    ['vegetable', 'veggie'],
+    ['wholemeal', 'wholewheat'],
+    ['dry', 'dried'],
   ].flatMap((group) => group.map((word) => [word, group.filter((other) => other !== word)])),
 );
 
 function spelled(words: readonly PhraseWord[], speech: Speech, meant: Meant): Named | null {
-  const at = words.findIndex(({ text }) => spellings.has(text));
-  for (const other of spellings.get(words[at]?.text ?? '') ?? []) {
-    const found = meant(
-      words.map((word, index) =>
-        index === at ? { ...word, text: other, known: speech.index.knows(other), plain: false } : word,
-      ),
-      speech,
-    );
-    if (found !== null) return found;
+  for (const [at, word] of words.entries()) {
+    for (const other of spellings.get(word.text) ?? []) {
+      const text = { ...word, text: other, known: speech.index.knows(other), plain: false };
+      const found = meant([...words.slice(0, at), text, ...words.slice(at + 1)], speech);
+      if (found !== null) return found;
+    }
   }
   return null;
 }
