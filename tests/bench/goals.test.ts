@@ -28,6 +28,7 @@ describeCorpus('re-authoring real recipes', () => {
 
   test('keeps every guarded ratio of a feasible version', () => {
     expect(bench.brokenInFeasible).toBe(0);
+    expect(bench.brokenReadBack).toEqual([]);
     expect(reauthored.ratios).toBeGreaterThan(1000);
   });
 

@@ -34,6 +34,8 @@ export interface Benchmark {
   batchFactors: number[];
   /** Guarded ratios outside their limits in versions that are called feasible. */
   brokenInFeasible: number;
+  /** The same, once the version is read again as its draft writes it. */
+  brokenReadBack: Trouble[];
   infeasible: Trouble[];
   notSold: Trouble[];
   /** Lines of feasible versions that cannot be measured or bought. */
@@ -58,6 +60,7 @@ export function runBenchmark(): Benchmark {
     ways: { lineByLine: emptyTally(), converted: emptyTally(), reauthored: emptyTally() },
     batchFactors: [],
     brokenInFeasible: 0,
+    brokenReadBack: [],
     infeasible: [],
     notSold: [],
     uncookable: [],
@@ -89,6 +92,10 @@ function one({ file, recipe }: CorpusRecipe, kitchenId: string, setting: Setting
   timed(() => reauthor(recipe, kitchenId, setting), bench.again);
   if (isRefusal(result)) throw new Error(`${file} for ${kitchenId}: ${result.kind}`);
   note(file, kitchenId, result, bench);
+  if (result.infeasible === null) {
+    const broken = ratiosAsRead(recipe, result.version, setting).filter(isBroken);
+    bench.brokenReadBack.push(...broken.map(({ name }) => ({ file, kitchen: kitchenId, words: name })));
+  }
   count(ways.reauthored, { version: result.version, native, ratios: result.ratios });
 }
 
@@ -108,7 +115,8 @@ function ratiosAsRead(recipe: Recipe, version: Version, setting: Setting): Ratio
       lines: lines.flatMap((each) =>
         foodsIn(each).flatMap(({ food, stated, alone }) => {
           const text = applyEdits(each.line.text, alone);
-          if (stated === null) return food === each.food ? [each.line] : [];
+          // What another line's amount holds is stated there.
+          if (stated === null) return each.line.reading.amounts.length === 0 ? [each.line] : [];
           return [{ ...each.line, food, text, reading: readLine(text, readingIn(version.kitchen)) }];
         }),
       ),

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { recipeInPost } from '../reauthoring/recipe-in-post.js';
 import { runOn, testFolder } from './draft-command.js';
+import { setMilk, siteWithWholeGelatine } from './whole-gelatine.js';
 
 const folder = testFolder();
 const posts = new URL('../../site-example/src/content/posts/', import.meta.url);
@@ -90,20 +91,19 @@ describe('retare draft --format json', () => {
   });
 
   test('tells of an infeasible version what stands in the way, and its nearest lines', async () => {
-    const post = ':::ingredients{kitchen=us}\n- 2 cups milk\n- 1 (¼-oz) envelope unflavored gelatin\n:::\n';
-    const { code, files } = await versionsOf(post, '--for', 'uk');
-    const [version] = files[0].versions;
+    const { code, out } = await runOn(siteWithWholeGelatine(), setMilk, ['draft', '--for', 'uk', '--format', 'json']);
+    const [version] = JSON.parse(out)[0].versions;
     expect(code).toBe(1);
     expect(version.infeasible.because.length).toBeGreaterThan(0);
     expect(version.infeasible.because[0]).toMatchObject({ kind: 'no-amount', line: 3, name: 'gelatin', part: null });
     expect(version.infeasible.leastChange.changes).toEqual([
       {
-        kind: 'half-pack',
+        kind: 'native-amount',
         line: 3,
         name: 'gelatin',
-        from: null,
-        to: null,
-        text: expect.stringContaining('half a pack'),
+        from: '1 (¼-oz) envelope',
+        to: '2¾ tsp',
+        text: expect.stringContaining('write `2¾ tsp` for'),
       },
     ]);
     expect(version.lines.map(({ becomes }: { becomes: string }) => becomes)).toHaveLength(2);

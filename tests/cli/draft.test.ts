@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { runOn, testFolder } from './draft-command.js';
+import { setMilk, siteWithWholeGelatine } from './whole-gelatine.js';
 
 const folder = testFolder();
 const draft = (post: string, ...args: readonly string[]) => runOn(folder, post, ['draft', ...args]);
@@ -161,7 +162,12 @@ describe('what cannot be drafted', () => {
   });
 
   test('is a version that could not be bought, measured and kept in its ratios, and the least that would have to give is said', async () => {
-    const { code, out, err, after } = await draft(infeasible, '--for', 'uk', '--write');
+    const { code, out, err, after } = await runOn(siteWithWholeGelatine(), setMilk, [
+      'draft',
+      '--for',
+      'uk',
+      '--write',
+    ]);
     expect(code).toBe(1);
     expect(blocksIn(out)).toEqual([]);
     expect(out).toContain('No version keeps every guarded ratio and can be bought and measured.');
@@ -170,10 +176,10 @@ describe('what cannot be drafted', () => {
     );
     expect(out).toMatch(/^- UK shops sell powdered gelatine in packs of 12 g, and the batch asks for 7\.09 g$/mu);
     expect(out).toMatch(
-      /^The least change that would help: let half a pack of powdered gelatine be used \(`whole: half` for its packs in the site's larder file\)\.$/mu,
+      /^The least change that would help: write `2¾ tsp` for `1 \(¼-oz\) envelope` of unflavored gelatin in the native lines\.$/mu,
     );
     expect(err).toContain('Nothing was written.');
-    expect(after).toBe(infeasible);
+    expect(after).toBe(setMilk);
   });
 
   test('is what the check would refuse, and the reason is given', async () => {
@@ -212,10 +218,3 @@ describe('a slip in the command', () => {
     expect(after).toBe(stew);
   });
 });
-
-/** UK shops sell powdered gelatine in sachets of 12 g, and the ratio to the milk holds within 5 %: common practice, no source. */
-const infeasible = `:::ingredients{kitchen=us}
-- 2 cups milk
-- 1 (¼-oz) envelope unflavored gelatin
-:::
-`;

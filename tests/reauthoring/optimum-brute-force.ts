@@ -35,7 +35,11 @@ interface Ratio {
   native: number;
   /** Over the whole: what is in it is no more guarded for that. */
   ofWhole: boolean;
-  limit(batch: number): number;
+  limit: number;
+  /** Half a step of the tool, in grams; 0 where only the limit counts. */
+  halfStep: number;
+  /** Grams above in the native recipe. */
+  grams: number;
 }
 
 const widest = 0.35;
@@ -158,7 +162,9 @@ function ratiosOf(needs: readonly Need[], kitchen: Kitchen, foods: ReadonlyMap<s
       below,
       native: grams(above) / grams(below),
       ofWhole: below === whole,
-      limit: (batch) => Math.max(limit, step / (grams(above) * batch)),
+      limit,
+      halfStep: step,
+      grams: grams(above),
     });
   };
   const whole = needs.map(({ loose, beside }) => (loose || beside ? 0 : 1));
@@ -240,11 +246,17 @@ function tryAll(
   next(0, size);
 }
 
-function isKept({ above, below, native, limit }: Ratio, chosen: readonly number[], batch: number): boolean {
+function isKept(
+  { above, below, native, limit, halfStep, grams }: Ratio,
+  chosen: readonly number[],
+  batch: number,
+): boolean {
   let [up, down] = [0, 0];
   for (let at = 0; at < chosen.length; at++) {
     up += (above[at] ?? 0) * (chosen[at] ?? 0);
     down += (below[at] ?? 0) * (chosen[at] ?? 0);
   }
-  return down > 0 && Math.abs(up / down / native - 1) <= limit(batch) + roundingErrors * 10;
+  // Half a step counts where it is more than the limit in a batch of that size.
+  const most = halfStep > limit * grams * batch ? halfStep : limit * native * down;
+  return down > 0 && Math.abs(up - native * down) <= most + roundingErrors * 10 * Math.max(1, native * down);
 }

@@ -180,7 +180,7 @@ const worked: Worked[] = [
     of: 'graham cracker crumbs',
     shares: ['½ cup graham cracker crumbs'],
     to: 'uk',
-    becomes: ['40 g digestive biscuit crumbs'],
+    becomes: ['40 g crushed digestive biscuits'],
     by: 'a third of 125 g, by the name of what takes its place',
   },
 ];

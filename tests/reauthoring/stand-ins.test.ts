@@ -58,8 +58,8 @@ describe('a food that is not sold', () => {
   });
 
   test.for([
-    ['1 cup graham cracker crumbs', '85 g digestive biscuit crumbs'],
-    ['1 cup graham crumbs, sifted', '85 g digestive biscuit crumbs, sifted'],
+    ['1 cup graham cracker crumbs', '85 g crushed digestive biscuits'],
+    ['1 cup graham crumbs, sifted', '85 g crushed digestive biscuits, sifted'],
     ['6 oz crushed butter crackers', '145 g crushed cream crackers and 25 g butter'],
     ['8 oz shredded Mexican cheese', '135 g shredded mature cheddar and 90 g shredded mozzarella'],
   ] as const)('keeps the form in which it is measured: %s becomes %s', ([line, becomes]) => {

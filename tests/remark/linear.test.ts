@@ -16,6 +16,15 @@ const traps: { what: string; piece: string; before?: string; after?: string }[] 
   { what: 'blocks that are never closed', piece: ':::method\nStir.\n\n' },
   { what: 'attributes of one annotation', piece: ' a=b', before: ':pan[9 in]{', after: '}' },
   { what: 'foreign directives', piece: ':::note{depth=2}\nx :abbr[y]{z=1}\n:::\n\n' },
+  {
+    what: 'shares of one line',
+    piece: 'Stir in :amount[1 tbsp]{of="milk"}.\n\n',
+    before: ':::ingredients{kitchen=us}\n- 90 cups milk\n:::\n\n',
+  },
+  {
+    what: 'shares of many lines',
+    piece: ':::ingredients{kitchen=us}\n- 1 cup milk\n:::\n\n:::method\nStir in :amount[1 tbsp]{of="milk"}.\n:::\n\n',
+  },
   { what: 'comments', piece: '<!-- retare ignore unbuyable: why -->\n\n', after: '\n:temp[40°C]' },
 ];
 

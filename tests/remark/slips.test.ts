@@ -32,6 +32,27 @@ const slips: Slip[] = [
     shows: '½ cup',
   },
   {
+    markdown: `${native}Stir in :amount[1½ cups]{of=milk}.`,
+    at: '1½ cups',
+    says: '`1½ cups` is more than the `1 cup` of milk that is listed, so it is no share of it. Write at most that, or list more',
+    actual: '1½ cups',
+    expected: ['1 cup'],
+  },
+  {
+    markdown:
+      ':::ingredients{kitchen=us anchor="butter bens"}\n- 2 (15-oz) cans butter beans\n- 1 cup milk\n- lemon, to serve\n:::',
+    at: '"butter bens"',
+    says: 'No ingredient line with an amount is called `butter bens`, so it cannot be the anchor. Write `butter beans`',
+    actual: 'butter bens',
+    expected: ['butter beans'],
+  },
+  {
+    markdown: '---\nretare:\n  anchor: lemon\n---\n\n:::ingredients\n- 1 cup milk\n- lemon, to serve\n:::',
+    at: 'lemon',
+    says: 'No ingredient line with an amount is called `lemon`, so it cannot be the anchor. Write `milk`',
+    expected: ['milk'],
+  },
+  {
     markdown: 'Before.\n\n:::ingredients{kitchen=us}\n- 1 cup milk\n\nAfter.',
     at: ':::ingredients{kitchen=us}',
     says: 'This `ingredients` block is never closed, so it is shown as plain text. Put `:::` on a line of its own after its last line',

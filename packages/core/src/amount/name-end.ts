@@ -11,6 +11,8 @@ const notParticiples = new Set([
 export function endsName(tokens: Tokens, at: number): boolean {
   const { lower } = tokens.at(at);
   if (isInnerHyphen(tokens, at + 1)) return false;
+  // `dried mixed herbs`, but `two eggs mixed with milk`.
+  if (lower === 'mixed' && tokens.at(at + 1).kind === 'word' && !nameEnders.has(tokens.word(at + 1))) return false;
   // `salt and freshly ground pepper` names two foods.
   if (nameEnders.has(lower))
     return !(lower.endsWith('ly') && tokens.word(at - 1) === 'and' && tokens.at(at + 1).kind === 'word');

@@ -1,6 +1,5 @@
-import type { Stated } from '../amount/stated.js';
+import { type Stated, statedIn } from '../amount/stated.js';
 import { Exact } from '../exact.js';
-import type { Foods } from '../food/find.js';
 import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Ingredients, Line, Part, Recipe } from '../recipe/recipe.js';
@@ -12,6 +11,8 @@ import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../ve
 import { type GuardedRatio, limitAt, type Mass, type Side } from './constraint.js';
 import { contentsOf } from './contents.js';
 import type { Demand } from './demand.js';
+import type { DemandContext } from './demands-of.js';
+import { exactShare } from './exact-share.js';
 import { matchLines } from './match-lines.js';
 import { planPart } from './part-plan.js';
 import { defaultWeights, type Weights } from './weights.js';
@@ -55,8 +56,6 @@ interface Held extends Mass {
 interface Comparison {
   demands: Demand[];
   held: Held[];
-  /** Version's mass over native mass. */
-  batch: number;
   kitchen: Kitchen;
   ownWeights: StatedWeights;
 }
@@ -72,26 +71,19 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
   const { recipe, setting, weights = defaultWeights } = context;
   const [native, kitchen] = [kitchenOf(part.native.kitchen, setting), kitchenOf(authored.kitchen, setting)];
   const ownWeights = weightsStatedIn(part.native.lines, native);
-  const plan = planPart(part, { recipe, native, kitchen, foods: setting.foods, ownWeights, weights });
+  const within = { recipe, native, kitchen, foods: setting.foods, ownWeights, weights };
+  const plan = planPart(part, within);
   // What the native lines state of a food is as true of the version's.
   const stated = bothStated(ownWeights, weightsStatedIn(authored.lines, kitchen));
   const all = heldLines(part, authored, plan.demands, {
-    kitchen,
-    foods: setting.foods,
+    ...within,
     ownWeights: stated,
     loose: eggLines(recipe).loose,
   });
   const blind = blindLines(all, plan.demands);
   const demands = plan.demands.filter(({ lines }) => !lines.some((line) => blind.has(line)));
   const held = all.filter(({ line }) => !blind.has(line));
-  const batch = massOf(held) / demands.reduce((sum, demand) => sum + gramsOf(demand), 0);
-  const comparison = {
-    demands,
-    held,
-    batch: Number.isFinite(batch) && batch > 0 ? batch : 1,
-    kitchen,
-    ownWeights: stated,
-  };
+  const comparison = { demands, held, kitchen, ownWeights: stated };
   return plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
 }
 
@@ -101,20 +93,14 @@ function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
   return kitchen;
 }
 
-interface HeldContext {
-  kitchen: Kitchen;
-  foods: Foods;
-  ownWeights: StatedWeights;
+/** What lines of a version are weighed by. */
+interface HeldContext extends DemandContext {
   /** Eggs that no ratio counts. */
   loose: EggLines['loose'];
 }
 
-function heldLines(
-  part: Part,
-  authored: Ingredients,
-  demands: readonly Demand[],
-  { kitchen, foods, ownWeights, loose }: HeldContext,
-): Held[] {
+function heldLines(part: Part, authored: Ingredients, demands: readonly Demand[], context: HeldContext): Held[] {
+  const { kitchen, foods, ownWeights, loose } = context;
   const matched = matchLines(part.native.lines, authored.lines);
   return authored.lines.map((line) => {
     const { food, reading } = line;
@@ -124,8 +110,24 @@ function heldLines(
     const contents = food === null || isLoose ? [] : contentsOf(food, foods);
     const standsIn = native === null ? demands.find((demand) => food !== null && demand.food === food) : undefined;
     const lines = native === null ? (standsIn?.lines ?? [line]) : [native];
-    return { line, native, weighed, grams: isLoose ? 0 : middleGrams(weighed), lines, food, contents };
+    const grams = drainedAsNative(line, native, weighed, demands, context) ?? middleGrams(weighed);
+    return { line, native, weighed, grams: isLoose ? 0 : grams, lines, food, contents };
   });
+}
+
+/** What comes drained is held against the native line's own drained weight; null where net weights count. */
+function drainedAsNative(
+  line: Line,
+  native: Line | null,
+  weighed: WeighedAmount | null,
+  demands: readonly Demand[],
+  context: DemandContext,
+): number | null {
+  const stated = statedIn(line.reading);
+  const demand = demands.find(({ lines, food }) => lines.length === 1 && lines[0] === native && food === line.food);
+  if (demand === undefined || stated === null || weighed?.pack?.drainedGrams == null) return null;
+  const share = exactShare(demand, stated, weighed, context)?.toNumber();
+  return share === undefined ? null : share * gramsOf(demand);
 }
 
 function middleGrams(weighed: WeighedAmount | null): number {
@@ -156,12 +158,8 @@ function blindLines(held: readonly Held[], demands: readonly Demand[]): Readonly
   return new Set([...pairs, ...alone.flatMap(({ lines }) => lines)]);
 }
 
-function massOf(held: readonly Held[]): number {
-  return held.reduce((sum, { grams }) => sum + grams, 0);
-}
-
 function compared(ratio: GuardedRatio, comparison: Comparison): AuthoredRatio | null {
-  const { demands, held, batch } = comparison;
+  const { demands, held } = comparison;
   const native = overNative(ratio.above, demands) / overNative(ratio.below, demands);
   const version = over(ratio.above, held) / over(ratio.below, held);
   if (!Number.isFinite(native) || native === 0 || !Number.isFinite(version)) return null;
@@ -175,7 +173,7 @@ function compared(ratio: GuardedRatio, comparison: Comparison): AuthoredRatio | 
     native,
     version,
     drift: version / native - 1,
-    limit: limitAt(ratio, batch),
+    limit: limitAt(ratio, over(ratio.below, held)),
     lines: counted.map(({ line }) => line),
     nativeLines,
     instead,
@@ -207,7 +205,7 @@ function isLeftOut(above: Side, demands: readonly Demand[], held: readonly Held[
 
 /** The measure nearest to what would keep the ratio, if it does keep it. */
 function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: Comparison): Stated | null {
-  const { kitchen, ownWeights, batch } = comparison;
+  const { kitchen, ownWeights } = comparison;
   const wanted = gramsThatKeep(held, native, ratio, comparison);
   const { weighed, line } = held;
   if (wanted === null || weighed === null || line.reading.pack !== null) return null;
@@ -220,8 +218,9 @@ function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: 
   const stated = stateMeasure(landed.measure, false);
   const again = middleGrams(weighStated(stated, weighingOf(line.reading, line.food, kitchen, ownWeights)));
   const changed = comparison.held.map((each) => (each === held ? { ...each, grams: again } : each));
-  const drift = over(ratio.above, changed) / over(ratio.below, changed) / native - 1;
-  return Math.abs(drift) <= limitAt(ratio, batch) ? stated : null;
+  const below = over(ratio.below, changed);
+  const drift = over(ratio.above, changed) / below / native - 1;
+  return Math.abs(drift) <= limitAt(ratio, below) ? stated : null;
 }
 
 /** Grams of one line at which the ratio is the native one, all others as they are; null where none would do. */

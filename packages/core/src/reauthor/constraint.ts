@@ -37,19 +37,26 @@ export interface GuardedRatio {
   ofWhole: boolean;
 }
 
-/** The limit of a ratio in a batch: half a step weighs less in a larger one. */
-export function limitAt({ limit, halfStep, nativeNumerator }: GuardedRatio, batch: number): number {
-  return nativeNumerator === 0 ? limit : Math.max(limit, halfStep / (nativeNumerator * batch));
+/**
+ * The limit of a ratio in a version: half a step of a tool is a larger share of a little than of a lot.
+ *
+ * @param below Grams of the denominator in the version.
+ */
+export function limitAt({ limit, halfStep, native }: GuardedRatio, below: number): number {
+  const wanted = native * below;
+  return wanted === 0 ? limit : Math.max(limit, halfStep / wanted);
 }
 
 /** A ratio's two sides as linear limits on the grams chosen. */
 export function constraintsOf(ratios: readonly GuardedRatio[], batch: number): Constraint[] {
   return ratios.flatMap((ratio, index) => {
-    const limit = limitAt(ratio, batch);
+    const { native, limit, halfStep, nativeNumerator } = ratio;
+    // Where half a step is more than the limit, it is half a step from what the denominator that is chosen asks for.
+    const isByStep = halfStep > limit * nativeNumerator * batch;
     return [1, -1].map((side): Constraint => {
-      const factor = ratio.native * (1 + side * limit);
+      const factor = isByStep ? native : native * (1 + side * limit);
       const coefficients = ratio.numerator.map((share, at) => side * (share - factor * (ratio.denominator[at] ?? 0)));
-      return { coefficients, bound: slack(ratio), ratio: index };
+      return { coefficients, bound: (isByStep ? halfStep : 0) + slack(ratio), ratio: index };
     });
   });
 }
@@ -59,13 +66,20 @@ function slack({ nativeNumerator }: GuardedRatio): number {
   return 1e-9 * Math.max(nativeNumerator, 1);
 }
 
-/** Numerator over denominator for grams chosen; null where there is no denominator. */
-export function ratioOf({ numerator, denominator }: GuardedRatio, grams: ArrayLike<number>): number | null {
+/** A ratio in grams that were chosen. */
+export interface RatioIn {
+  /** Null where there is no denominator. */
+  value: number | null;
+  limit: number;
+}
+
+/** Numerator over denominator for grams chosen, and the limit there. */
+export function ratioIn(ratio: GuardedRatio, grams: ArrayLike<number>): RatioIn {
   let above = 0;
   let below = 0;
   for (let at = 0; at < grams.length; at++) {
-    above += (numerator[at] ?? 0) * (grams[at] ?? 0);
-    below += (denominator[at] ?? 0) * (grams[at] ?? 0);
+    above += (ratio.numerator[at] ?? 0) * (grams[at] ?? 0);
+    below += (ratio.denominator[at] ?? 0) * (grams[at] ?? 0);
   }
-  return below === 0 ? null : above / below;
+  return { value: below === 0 ? null : above / below, limit: limitAt(ratio, below) };
 }

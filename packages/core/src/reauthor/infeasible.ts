@@ -3,7 +3,7 @@ import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Line } from '../recipe/recipe.js';
 import { anchorFactors, native } from './batch-factors.js';
 import type { Change } from './change.js';
-import { limitAt, ratioOf } from './constraint.js';
+import { ratioIn } from './constraint.js';
 import type { Choice, Demand } from './demand.js';
 import { type InTheWay, leastChange } from './least-change.js';
 import type { PartPlan } from './part-plan.js';
@@ -142,18 +142,16 @@ function nearestBeyond(free: Problem, missing: readonly Missing[]): Solution | n
   return solveAt(native, { ...free, plans }, Number.POSITIVE_INFINITY);
 }
 
-type Bent = InTheWay['ratios'][number] & { drift: number; limit: number };
+type Bent = InTheWay['ratios'][number] & { drift: number };
 
 /** The guarded ratios that a solution breaks. */
 function bentIn(plans: readonly PartPlan[], solution: Solution): Bent[] {
-  const batch = solution.batch.factor;
   return plans.flatMap(({ ratios, part, demands }, index) =>
     ratios.flatMap((ratio): Bent[] => {
       const grams = (solution.parts[index]?.choices ?? []).map((choice) => choice.grams);
-      const value = ratioOf(ratio, grams);
-      const limit = limitAt(ratio, batch);
+      const { value, limit } = ratioIn(ratio, grams);
       const drift = value === null ? 0 : value / ratio.native - 1;
-      return Math.abs(drift) <= limit + 1e-9 ? [] : [{ ratio, part: part.native.label, demands, batch, drift, limit }];
+      return Math.abs(drift) <= limit + 1e-9 ? [] : [{ ratio, part: part.native.label, demands, drift, limit }];
     }),
   );
 }

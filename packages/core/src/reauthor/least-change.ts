@@ -7,8 +7,9 @@ import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { partOfEgg } from '../kitchen/egg.js';
 import type { Line, Recipe } from '../recipe/recipe.js';
 import { amountEdits, applyEdits } from '../version/edit.js';
+import { anchorLine } from './anchor-line.js';
 import type { Change } from './change.js';
-import { type GuardedRatio, limitAt } from './constraint.js';
+import type { GuardedRatio } from './constraint.js';
 import type { Demand } from './demand.js';
 import { planPart } from './part-plan.js';
 import { isFeasible, type Searched, type SearchInput, searchRecipe } from './search-recipe.js';
@@ -18,7 +19,7 @@ export interface InTheWay {
   /** Lines that cannot be had, or not near enough. */
   lines: readonly Line[];
   /** Ratios that are bent, with the demands on their sides. */
-  ratios: readonly { ratio: GuardedRatio; part: string | null; demands: readonly Demand[]; batch: number }[];
+  ratios: readonly { ratio: GuardedRatio; part: string | null; demands: readonly Demand[]; limit: number }[];
 }
 
 /** A change with how much it asks of an author, and how it is made. */
@@ -113,8 +114,7 @@ function anchors({ input, free, plans }: Searched): Candidate[] {
 /** A wider limit is worth naming only as far as twice the limit. */
 const wider = [1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.7, 1.8, 1.9, 2];
 
-function widerLimits({ ratio, part, batch }: InTheWay['ratios'][number]): Candidate[] {
-  const from = limitAt(ratio, batch);
+function widerLimits({ ratio, part, limit: from }: InTheWay['ratios'][number]): Candidate[] {
   return wider.map((times): Candidate => {
     // In tenths of a percent, upward: what is written has to be enough.
     const limit = Math.ceil(from * times * 1000 - 1e-9) / 1000;
@@ -290,12 +290,7 @@ function withLine(input: SearchInput, line: Line): SearchInput {
 function without(input: SearchInput, lines: readonly Line[]): SearchInput {
   const keys = new Set(lines.map(({ key }) => key));
   const recipe = mapLines(input.recipe, (each) => (keys.has(each.key) ? [] : [each]));
-  const wanted = input.anchor?.trim().toLowerCase();
-  const isGone = lines.some(
-    ({ reading, food, name }) =>
-      [reading.food?.text, name?.text].some((text) => text?.toLowerCase() === wanted) ||
-      food?.id === wanted?.replaceAll(' ', '-'),
-  );
+  const isGone = input.anchor !== null && anchorLine(input.anchor, lines) !== null;
   return { ...input, recipe, anchor: isGone ? null : input.anchor };
 }
 

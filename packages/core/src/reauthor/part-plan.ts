@@ -1,4 +1,5 @@
 import type { Part } from '../recipe/recipe.js';
+import { anchorLine } from './anchor-line.js';
 import { type Constraint, constraintsOf, type GuardedRatio } from './constraint.js';
 import type { Demand, Offer } from './demand.js';
 import { type DemandContext, demandsOf } from './demands-of.js';
@@ -60,16 +61,14 @@ function planDemands(part: Part, demands: Demand[], context: DemandContext): Par
   };
 }
 
-/** The demand of the line that an anchor names: by the line's words first, then by its food. */
+/** The demand of the line that an anchor names, or of a stand-in by its own name. */
 function anchorNamed(name: string, demands: readonly Demand[]): Demand | undefined {
-  const wanted = name.trim().toLowerCase();
-  const byWords = demands.find(({ lines }) =>
-    lines.some(({ reading, name: named }) =>
-      [reading.food?.text, named?.text].some((text) => text?.toLowerCase() === wanted),
-    ),
+  const line = anchorLine(
+    name,
+    demands.flatMap(({ lines }) => lines),
   );
-  const id = wanted.replaceAll(' ', '-');
-  return byWords ?? demands.find(({ food, lines }) => food?.id === id || lines.some((line) => line.food?.id === id));
+  const id = name.trim().toLowerCase().replaceAll(' ', '-');
+  return demands.find(({ lines, food }) => (line === null ? food?.id === id : lines.includes(line)));
 }
 
 /** A line in a guarded ratio weighs more; salt, a seasoning and an optional line have their own weight. */

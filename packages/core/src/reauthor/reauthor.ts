@@ -4,7 +4,7 @@ import type { Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import type { Caution, Version } from '../version/version.js';
 import { type BatchFactor, isSameFactor } from './batch-factors.js';
-import { limitAt, ratioOf } from './constraint.js';
+import { ratioIn } from './constraint.js';
 import type { DemandContext } from './demands-of.js';
 import { exactShare, weighChosen } from './exact-share.js';
 import { explainInfeasible, type Infeasible } from './infeasible.js';
@@ -148,13 +148,11 @@ function exactBatch({ batch }: Solution, context: DemandContext): Exact {
 function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioReport[] {
   return plans.flatMap(({ ratios, part }, index) => {
     const grams = (solution.parts[index]?.choices ?? []).map((choice) => choice.grams);
-    return ratios.map((ratio) => ({
-      name: ratio.name,
-      part: part.native.label,
-      native: ratio.native,
-      version: ratioOf(ratio, grams) ?? ratio.native,
-      limit: limitAt(ratio, solution.batch.factor),
-    }));
+    return ratios.map((ratio) => {
+      const { value, limit } = ratioIn(ratio, grams);
+      const { name, native } = ratio;
+      return { name, part: part.native.label, native, version: value ?? native, limit };
+    });
   });
 }
 

@@ -21,7 +21,8 @@ function inBracketsOf(line: VersionLine, all: readonly VersionLine[], prose: str
   const for_ = partly.length === 0 ? '' : ` (part of it for the ${partly.join(' and the ')})`;
   const said = name !== null && says(prose, name.text) ? name.text.trim() : null;
   const one = said === null ? '' : ` (${said})`;
-  const apart = said === null || line.also.length === 0 ? one : ` (for the ${said})`;
+  // A bare name behind another food could be read as the kind that is meant of it.
+  const apart = said === null || line.food === line.line.food ? one : ` (for the ${said})`;
   return {
     ...line,
     edits: behind(bracketed(line.edits, line.line, one), line.line, for_),

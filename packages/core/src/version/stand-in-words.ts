@@ -26,7 +26,7 @@ export function standInEdits(line: Line, foods: readonly StandingIn[], kitchen: 
   const { name } = line;
   const [first, ...others] = foods;
   if (first === undefined || name === null) return { together: [], alone: foods.map(() => []), names: [] };
-  const form = formOf(name.text.trim());
+  const form = formOf(line);
   const named = foods.map((each) => inForm(each, form, first.food, kitchen.id));
   const amounts = foods.map(({ stated }) => (stated === null ? '' : `${writeStated(stated, kitchen)} `));
   const also = others
@@ -59,23 +59,20 @@ export function withFurther(edits: readonly Edit[], further: readonly Edit[]): E
   return [...edits, ...further.filter(({ start, end }) => !edits.some((edit) => edit.start < end && start < edit.end))];
 }
 
-/** Words that say in which form a food is measured, as they stand in a line's name of it. */
-interface Form {
-  before: string;
-  crumbs: boolean;
-}
-
 /** Forms that some names begin with. What else a line says of its food stands outside the name, and stays. */
 const leading = /^(?:shredded|grated|crumbled|chopped|diced|sliced|crushed|ground)(?= )/i;
 
-function formOf(name: string): Form {
-  return { before: leading.exec(name)?.[0] ?? '', crumbs: /\bcrumbs?$/i.test(name) };
+/** The word for the form in which a line's name has its food: `shredded Mexican cheese`, `graham cracker crumbs`. */
+function formOf({ name, text }: Line): string {
+  const words = name?.text.trim() ?? '';
+  // Crumbs of another food may be no name that is known; what is crushed is that food.
+  const form = leading.exec(words)?.[0] ?? (/\bcrumbs?$/i.test(words) ? 'crushed' : '');
+  const before = text.slice(0, name?.span.start ?? 0).toLowerCase();
+  return form === '' || before.includes(form.toLowerCase()) ? '' : `${form} `;
 }
 
 /** The form goes with what does the same in the dish as the first food: crushed crackers, not crushed butter. */
-function inForm({ food, stated }: StandingIn, form: Form, first: Food, kitchen: string): string {
+function inForm({ food, stated }: StandingIn, form: string, first: Food, kitchen: string): string {
   const name = nameWith(stated, food, kitchen);
-  if (food.role !== first.role) return name;
-  if (form.crumbs) return `${nameIn(food, kitchen).one} crumbs`;
-  return form.before === '' ? name : `${form.before} ${name}`;
+  return food.role === first.role ? `${form}${name}` : name;
 }

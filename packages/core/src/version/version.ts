@@ -26,7 +26,7 @@ export interface PlacedProblem {
 export interface VersionFood {
   /** A stand-in where the line's own food is not sold, null where it is not known. */
   food: Food | null;
-  /** What the version calls a stand-in, in the form that the line asks for: `digestive biscuit crumbs`; null for the line's own food. */
+  /** What the version calls a stand-in, in the form that the line asks for: `crushed digestive biscuits`; null for the line's own food. */
   name: string | null;
   /** The amount of this version; null where none is stated, or where another line's amount holds it. */
   stated: Stated | null;

@@ -7,6 +7,7 @@ import { brokenMatter, placedMatterFaults } from './matter-faults.js';
 import { readRecipe } from './read-recipe.js';
 import type { RecipeReading } from './reading.js';
 import { dissolveUnclosed } from './unclosed.js';
+import { unlistedAnchor } from './unlisted-anchor.js';
 
 /**
  * A post as the page and the check both read it. What a directives syntax took for a directive and is none is put back into the tree,
@@ -35,6 +36,9 @@ export function readPost(
       ...dissolveUnclosed(tree, file),
     ],
   });
+  const anchor = frontMatter.anchor === null ? null : unlistedAnchor(frontMatter.anchor, reading);
+  if (anchor !== null)
+    reading.faults.unshift(...placedMatterFaults([{ key: 'anchor', on: 'value', ...anchor }], tree, file));
   return reading.blocks.size + reading.mentions.size + reading.markers.length + reading.faults.length === 0 &&
     reading.stray.length === 0
     ? null

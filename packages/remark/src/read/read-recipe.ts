@@ -8,10 +8,12 @@ import { attributePlace } from './attribute-place.js';
 import { readAttributes } from './attributes.js';
 import { type Block, blocksIn, openingLine } from './blocks.js';
 import type { Fault } from './fault.js';
+import { oversizedShares } from './oversized-shares.js';
 import { ownerOf } from './owner-of.js';
 import { readLineItem } from './read-line-item.js';
 import { isMention, readMention } from './read-mention.js';
 import type { ReadingContext, RecipeReading } from './reading.js';
+import { unlistedAnchors } from './unlisted-anchor.js';
 import { unlistedShares } from './unlisted-shares.js';
 import { wordsOf } from './words-of.js';
 
@@ -35,7 +37,14 @@ export function readRecipe(tree: Root, context: ReadingContext): RecipeReading {
     else addMethod(block, reading, context);
   }
   addProse(tree, reading, context);
-  reading.faults.push(...unlistedShares(reading));
+  const anchors = blocks.flatMap(({ node, kitchen, attributes: { anchor } }) =>
+    anchor === undefined || kitchen !== native || node.name !== 'ingredients' ? [] : [{ node, anchor }],
+  );
+  reading.faults.push(
+    ...unlistedShares(reading),
+    ...oversizedShares(reading, context),
+    ...unlistedAnchors(anchors, reading),
+  );
   reading.faults.sort((a, b) => offsetOf(a) - offsetOf(b));
   return reading;
 }

@@ -1,4 +1,4 @@
-import type { Line, Mention } from '@retare/core';
+import type { Mention } from '@retare/core';
 import { attributePlace } from './attribute-place.js';
 import { type Fault, oneOf } from './fault.js';
 import { near } from './near.js';
@@ -13,10 +13,12 @@ export function unlistedShares(reading: RecipeReading): Fault[] {
   const { parts, steps } = reading.recipe;
   const lines = parts.flatMap(({ native, authored }) => [native, ...authored]).flatMap((block) => block.lines);
   if (lines.every((line) => line.reading.food === null)) return [];
+  const names = [...new Set(lines.flatMap((line) => line.reading.food?.text ?? []))];
+  const listed = new Set(names.map((name) => name.toLowerCase()));
   const mentions = steps.flatMap(({ native, authored }) => [native, ...authored]).flatMap((method) => method.mentions);
   return mentions.flatMap((mention) => {
     const of = unknownFoodOf(mention);
-    return of === null || lines.some((line) => lists(line, of)) ? [] : [faultOf(mention, of, lines, reading)];
+    return of === null || listed.has(of.toLowerCase()) ? [] : [faultOf(mention, of, names, reading)];
   });
 }
 
@@ -24,14 +26,9 @@ function unknownFoodOf(mention: Mention): string | null {
   return mention.kind === 'amount' && mention.food === null ? mention.of : null;
 }
 
-function lists({ reading }: Line, of: string): boolean {
-  return reading.food?.text.toLowerCase() === of.toLowerCase();
-}
-
-function faultOf({ key }: Mention, of: string, lines: readonly Line[], { mentions, source }: RecipeReading): Fault {
-  const names = [...new Set(lines.flatMap((line) => line.reading.food?.text ?? []))];
+function faultOf({ key }: Mention, of: string, names: readonly string[], { mentions, source }: RecipeReading): Fault {
   const meant = near(of, names);
-  const expected = meant === undefined ? names : [meant];
+  const expected = meant === undefined ? [...names] : [meant];
   const node = mentions.get(key)?.node;
   const place = node === undefined ? null : attributePlace(node, 'of', source);
   return {

@@ -1,0 +1,13 @@
+import { statedIn } from '../amount/stated.js';
+import type { Line } from '../recipe/recipe.js';
+
+/** The line that an anchor names, of those with an amount: by the line's words first, then by its food; null where there is none. */
+export function anchorLine(name: string, lines: readonly Line[]): Line | null {
+  const wanted = name.trim().toLowerCase();
+  const id = wanted.replaceAll(' ', '-');
+  const stating = lines.filter(({ reading }) => statedIn(reading) !== null);
+  const byWords = stating.find(({ reading, name: named }) =>
+    [reading.food?.text, named?.text.trim()].some((text) => text?.toLowerCase() === wanted),
+  );
+  return byWords ?? stating.find(({ food }) => food?.id === id) ?? null;
+}

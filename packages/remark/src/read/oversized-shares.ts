@@ -1,0 +1,45 @@
+import { type Line, type Mention, type Method, oversizing } from '@retare/core';
+import type { Fault } from './fault.js';
+import type { ReadingContext, RecipeReading } from './reading.js';
+import { placeOf } from './words-of.js';
+
+/**
+ * Shares that are more than the ingredient lines of their kitchen list.
+ *
+ * @param reading With all its blocks read.
+ */
+export function oversizedShares(reading: RecipeReading, context: ReadingContext): Fault[] {
+  const { steps } = reading.recipe;
+  return steps.flatMap(({ native, authored }) =>
+    [native, ...authored].flatMap((method) => {
+      const lines = linesFor(method, reading);
+      const kitchen = context.kitchens.get(method.kitchen);
+      if (kitchen === undefined || lines.length === 0) return [];
+      const oversized = oversizing(lines, kitchen, context.foods);
+      return method.mentions.flatMap((mention) => {
+        const line = mention.kind === 'amount' ? oversized(mention) : null;
+        return line === null ? [] : [faultOf(mention, line, reading)];
+      });
+    }),
+  );
+}
+
+/** The lines that a method's cook has: those of its kitchen, in every part that has any. */
+function linesFor({ kitchen }: Method, { recipe }: RecipeReading): Line[] {
+  const blocks = recipe.parts.flatMap(({ native, authored }) => [native, ...authored]);
+  return blocks.filter((block) => block.kitchen === kitchen).flatMap(({ lines }) => lines);
+}
+
+function faultOf({ key, text }: Mention, line: Line, { mentions, source }: RecipeReading): Fault {
+  const [span] = line.reading.amountSpans;
+  const whole = span === undefined ? line.text : line.text.slice(span.start, span.end).trim();
+  const found = mentions.get(key);
+  const place =
+    found === undefined ? undefined : placeOf(found.words, 0, found.words.text.length, source, found.node.position);
+  return {
+    actual: text,
+    expected: [whole],
+    message: `\`${text}\` is more than the \`${whole}\` of ${line.reading.food?.text ?? line.text} that is listed, so it is no share of it. Write at most that, or list more`,
+    place,
+  };
+}
