@@ -1,8 +1,8 @@
-import { celsiusOf, dialSettings, Exact, ovenHeat, readOven, writeOven } from '@retare/core';
+import { beyondDial, celsiusOf, dialSettings, Exact, ovenHeat, readOven, writeOven } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readCsv } from '../reference/read-csv.js';
-import { mentionIn, ovenOf, rulesOfMention } from './recipe-of.js';
+import { mentionIn, ovenOf, rulesOfMention, versionOf } from './recipe-of.js';
 import { kitchen, kitchenIds } from './setting.js';
 
 const table = readCsv('gas-marks.csv');
@@ -47,8 +47,10 @@ describe('an oven of another kitchen', () => {
     { from: 'us', text: '350–355°F', to: 'eu', becomes: '180°C/160°C fan', by: 'both ends on one mark' },
     { from: 'us', text: 'gas mark 4', to: 'us', becomes: 'gas mark 4', by: 'a native method is not touched' },
     { from: 'us', text: 'gas mark 4', to: 'eu', becomes: '180°C/160°C fan', by: '250 + 25 × 4 = 350 °F' },
-    { from: 'us', text: '600°F', to: 'uk', becomes: '250°C/230°C fan/gas 9', by: 'the dial ends' },
-    { from: 'us', text: '100°F', to: 'eu', becomes: '50°C/30°C fan', by: 'the dial begins' },
+    { from: 'us', text: '600°F', to: 'uk', becomes: '250°C/250°C fan/gas 9', by: 'the dial ends, with a fan too' },
+    { from: 'us', text: '100°F', to: 'eu', becomes: '50°C/50°C fan', by: 'the dial begins, with a fan too' },
+    { from: 'us', text: '500°F', to: 'uk', becomes: '250°C/240°C fan/gas 9', by: '260 °C, 240 with a fan' },
+    { from: 'uk', text: '73°C', to: 'us', becomes: '170°F', by: '163.4 °F: the first mark is nearer than 175' },
     { from: 'uk', text: '300°C', to: 'us', becomes: '550°F', by: 'the dial ends' },
     { from: 'uk', text: '60°C', to: 'us', becomes: '170°F', by: 'the dial begins' },
   ])('$text from $from is set to $becomes in $to: $by', ({ from, text, to, becomes }) => {
@@ -61,14 +63,15 @@ describe('an oven of another kitchen', () => {
       fc.property(fc.constantFrom(...kitchenIds), heats, (id, celsius) => {
         const { oven } = kitchen(id);
         const [first] = dialSettings({ celsius, highCelsius: null, disagreement: null }, kitchen(id));
-        // All marks there could be, by looking at each; then no lower than the dial begins and no higher than it ends.
-        const marks = Array.from({ length: 100 }, (_, n) => oven.step.times(n));
+        // All marks of the dial, by looking at each: those of its step, and its ends.
+        const steps = Array.from({ length: 100 }, (_, n) => oven.step.times(n));
+        const inside = steps.filter((mark) => mark.greaterThan(oven.min) && mark.lessThan(oven.max));
+        const marks = [oven.min, ...inside, oven.max];
         const off = (mark: Exact): Exact => celsiusOf(mark, oven.unit).minus(celsius).abs();
         const nearest = marks.reduce((best, mark) => (off(mark).lessThan(off(best)) ? mark : best));
-        const onDial = Exact.min(Exact.max(nearest, oven.min), oven.max);
         const set = new Exact(first?.low ?? Number.NaN);
         // Halfway between two marks either will do.
-        expect(set.equals(onDial) || off(set).equals(off(onDial)) ? '' : `${celsius} °C is set to ${set}`).toBe('');
+        expect(set.equals(nearest) || off(set).equals(off(nearest)) ? '' : `${celsius} °C is set to ${set}`).toBe('');
       }),
     );
   });
@@ -112,5 +115,33 @@ describe('an oven cooler than any gas mark', () => {
     const uk = kitchen('uk');
     const heat = ovenHeat(readOven('60 °C'), uk);
     expect(heat === null ? [] : dialSettings(heat, uk).map(({ kind }) => kind)).toEqual(['conventional', 'fan']);
+  });
+});
+
+describe('an oven beyond the dial', () => {
+  const us = kitchen('us');
+  const beyond = (text: string, to: string): unknown => {
+    const heat = ovenHeat(readOven(text), us);
+    return heat === null ? null : beyondDial(heat, kitchen(to));
+  };
+
+  // Dials: UK, EU and AU 50 to 250 °C by 10, US and Canada 170 to 550 °F by 25 (common practice, no source).
+  test.for([
+    ['600°F', 'uk', { end: 'hottest', mark: '250', asked: '316', unit: 'C' }],
+    ['100°F', 'eu', { end: 'coolest', mark: '50', asked: '38', unit: 'C' }],
+    ['900°F', 'ca', { end: 'hottest', mark: '550', asked: '900', unit: 'F' }],
+    ['500–550°F', 'au', { end: 'hottest', mark: '250', asked: '288', unit: 'C' }],
+    // 260 °C is one step above the end.
+    ['500°F', 'uk', null],
+    ['350°F', 'uk', null],
+    ['550°F', 'us', null],
+  ] as const)('%s in %s: %j', ([text, to, found]) => {
+    expect(beyond(text, to)).toEqual(found);
+  });
+
+  test('is a finding of the version, and a caution to its readers', () => {
+    const version = versionOf({ kitchen: 'us', lines: ['1 egg'], mentions: [ovenOf('600°F')] }, 'uk');
+    expect(version.steps[0]?.mentions.flatMap(rulesOfMention)).toEqual(['oven-beyond-dial']);
+    expect(version.cautions).toMatchObject([{ kind: 'oven', text: '600°F', beyond: { asked: '316' } }]);
   });
 });

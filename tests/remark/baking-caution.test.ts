@@ -27,3 +27,11 @@ describe('the caution on baking time', () => {
     expect(cautions('8 in round')).toEqual([]);
   });
 });
+
+test('readers whose oven does not go so far are told what the recipe asks for', () => {
+  const post = ':::ingredients{kitchen=us}\n- 2 eggs\n:::\n\n:::method\nHeat to :oven[600°F].\n:::\n';
+  const processor = unified().use(remarkParse).use(remarkRetare).use(remarkRehype).use(rehypeStringify);
+  expect(String(processor.processSync(post))).toContain(
+    'The recipe asks for 316°C (600°F). An oven here goes only as high as 250°C',
+  );
+});

@@ -66,11 +66,10 @@ function countedIn(version: Version, reading: RecipeReading, settings: Settings)
     const converted = part.standing === 'converted' ? kitchen.id : null;
     return part.lines.flatMap((line) => ofLine(line, converted, version, reading, settings));
   });
-  // A shared method is the native kitchen's own words.
-  const own = version.steps.filter(({ from }) => from === kitchen.id);
-  const mentions = own.flatMap((steps) =>
-    steps.mentions.flatMap((each) => ofMention(each, version, reading, settings)),
-  );
+  const mentions = version.steps.flatMap((steps) => {
+    const converted = steps.from === kitchen.id ? null : kitchen.id;
+    return steps.mentions.flatMap((each) => ofMention(each, converted, version, reading, settings));
+  });
   return [...lines, ...mentions];
 }
 
@@ -100,14 +99,17 @@ function touchesCure({ line }: VersionLine, rule: string): boolean {
 
 function ofMention(
   { mention, problems }: VersionMention,
+  converted: string | null,
   { kitchen }: Version,
   reading: RecipeReading,
   settings: Settings,
 ): Counted[] {
   const at = reading.mentions.get(mention.key);
-  return problems.flatMap((placed) => {
+  // A shared method is the native kitchen's own words.
+  const told = problems.filter(({ problem }) => converted === null || !aboutWords.has(problem.rule));
+  return told.flatMap((placed) => {
     const place = wordsAt(placed, at?.words, reading.source, at?.node.position);
-    return counted(placed, kitchen, place, severity(placed, null, settings), null);
+    return counted(placed, kitchen, place, severity(placed, converted, settings), null);
   });
 }
 

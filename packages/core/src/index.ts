@@ -32,6 +32,8 @@ export { lengthFor } from './kitchen/length.js';
 export { type Measure, measuresBy, nearestOf } from './kitchen/measure.js';
 export { readPanIn, sizesNamed } from './kitchen/named-pan.js';
 export {
+  type BeyondDial,
+  beyondDial,
   celsiusOf,
   type DialSetting,
   dialSettings,

@@ -2,6 +2,7 @@ import type { Problem, ProblemRule } from '@retare/core';
 import type { Rule } from '../rule.js';
 import { awkwardLeftover } from './awkward-leftover.js';
 import { curingSalt } from './curing-salt.js';
+import { ovenBeyondDial } from './oven-beyond-dial.js';
 import { ovenDisagrees } from './oven-disagrees.js';
 import { unbuyable } from './unbuyable.js';
 import { underdone } from './underdone.js';
@@ -20,6 +21,7 @@ const rules: { [Name in ProblemRule]: Rule<Name> } = {
   'unknown-food': unknownFood,
   'awkward-leftover': awkwardLeftover,
   'oven-disagrees': ovenDisagrees,
+  'oven-beyond-dial': ovenBeyondDial,
 };
 
 /** The rule that speaks for a problem. */

@@ -22,6 +22,7 @@ export function reasons(result: Reauthored): string {
     inDoubt(result),
     ratios(result),
     pans(result),
+    ovens(result),
     runnerUp(result),
     infeasible(result),
   ]
@@ -122,6 +123,22 @@ function pans({ pans: all }: Reauthored): string {
       .join('; '),
   ]);
   return table(['pan', 'version', 'depth', ''], rows);
+}
+
+/** An oven beyond the dial: the block says only what is set. */
+function ovens({ version: { steps, kitchen } }: Reauthored): string {
+  const found = steps.flatMap(({ mentions }) =>
+    mentions.flatMap(({ problems, text }) => problems.map((each) => ({ ...each, text }))),
+  );
+  const said = found.flatMap(({ problem, text }) => {
+    if (problem.rule !== 'oven-beyond-dial') return [];
+    const { end, mark, asked, unit } = problem.beyond;
+    const goes = end === 'hottest' ? 'higher' : 'lower';
+    return [
+      `Oven: \`${problem.text}\` is ${asked}°${unit}, and ${kitchen.adjective} ovens go no ${goes} than ${mark}°${unit}: set to ${text}. Say in the method what changes.`,
+    ];
+  });
+  return [...new Set(said)].join('\n');
 }
 
 function changedWords(from: number, to: number): string {

@@ -83,27 +83,48 @@ function differenceCelsius(kitchen: Kitchen): Exact {
 
 /** The nearest settings of a kitchen's dial, in the order in which a recipe there states them. */
 export function dialSettings(heat: OvenHeat, kitchen: Kitchen): DialSetting[] {
-  const low = onDial(heat.celsius, kitchen);
-  const high = heat.highCelsius === null ? null : onDial(heat.highCelsius, kitchen);
   return kitchen.oven.states.flatMap((kind): DialSetting[] => {
     if (kind === 'gas') return gasSetting(heat, kitchen);
-    const lower = kind === 'fan' ? kitchen.oven.fanDifference : new Exact(0);
-    return [
-      {
-        kind,
-        low: low.minus(lower).toString(),
-        high: high === null || high.equals(low) ? null : high.minus(lower).toString(),
-        unit: kitchen.oven.unit,
-      },
-    ];
+    const low = onDial(heat.celsius, kind, kitchen);
+    const high = heat.highCelsius === null ? null : onDial(heat.highCelsius, kind, kitchen);
+    const isRange = high !== null && !high.equals(low);
+    return [{ kind, low: low.toString(), high: isRange ? high.toString() : null, unit: kitchen.oven.unit }];
   });
 }
 
-function onDial(celsius: Exact, kitchen: Kitchen): Exact {
-  const { unit, step, min, max } = kitchen.oven;
-  const value = unit === 'C' ? celsius : fahrenheitOf(celsius, 'C');
-  const nearest = value.dividedBy(step).round().times(step);
-  return Exact.min(Exact.max(nearest, min), max);
+/** The mark nearest to a conventional heat, on the dial as it is set with a fan or without: its ends are the same. */
+function onDial(celsius: Exact, kind: 'conventional' | 'fan', { oven }: Kitchen): Exact {
+  const { step, min, max, fanDifference } = oven;
+  const value = inDial(celsius, oven);
+  const nearest = Exact.min(value.dividedBy(step).round().times(step), max.plus(fanDifference));
+  // A dial may begin or end between two marks of its step: 165 °F is nearer to 170 than to 175.
+  const ends = kind === 'fan' ? [] : [min, max];
+  return [kind === 'fan' ? nearest.minus(fanDifference) : nearest, ...ends]
+    .map((mark) => Exact.min(Exact.max(mark, min), max))
+    .reduce((best, mark) => (value.minus(mark).abs().lessThan(value.minus(best).abs()) ? mark : best));
+}
+
+function inDial(celsius: Exact, { unit }: Kitchen['oven']): Exact {
+  return unit === 'C' ? celsius : fahrenheitOf(celsius, 'C');
+}
+
+/** A heat that a kitchen's dial does not reach. */
+export interface BeyondDial {
+  end: 'hottest' | 'coolest';
+  /** The dial's last mark and the heat that is asked for, whole degrees of the dial's unit. */
+  mark: string;
+  asked: string;
+  unit: 'C' | 'F';
+}
+
+/** Whether a heat is further from the end of a kitchen's dial than a step; null for one that it can be set to. */
+export function beyondDial({ celsius, highCelsius }: OvenHeat, { oven }: Kitchen): BeyondDial | null {
+  const { min, max, step, unit } = oven;
+  const [low, high] = [inDial(celsius, oven), inDial(highCelsius ?? celsius, oven)];
+  const isTooHot = high.greaterThan(max.plus(step));
+  if (!isTooHot && !low.lessThan(min.minus(step))) return null;
+  const [mark, asked] = isTooHot ? [max, high] : [min, low];
+  return { end: isTooHot ? 'hottest' : 'coolest', mark: mark.toString(), asked: asked.round().toString(), unit };
 }
 
 function gasSetting(heat: OvenHeat, kitchen: Kitchen): DialSetting[] {

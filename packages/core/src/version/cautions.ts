@@ -10,7 +10,16 @@ export function cautionsFor(version: Version): Caution[] {
   if (version.parts.some((part) => part.lines.some(({ line }) => line.food?.role === 'cure')))
     cautions.push({ kind: 'cure' });
   if (core !== undefined) cautions.push({ kind: 'core-temperature', authority: authorityOf(version) });
-  return [...cautions, ...bakingCaution(version)];
+  return [...cautions, ...ovenCaution(version), ...bakingCaution(version)];
+}
+
+/** An oven that the author's heat is beyond; what an author wrote for the kitchen itself stands. */
+function ovenCaution({ kitchen, steps }: Version): Caution[] {
+  const problems = steps.filter(({ from }) => from !== kitchen.id).flatMap(({ mentions }) => mentions);
+  for (const { problem } of problems.flatMap((mention) => mention.problems)) {
+    if (problem.rule === 'oven-beyond-dial') return [{ kind: 'oven', text: problem.text, beyond: problem.beyond }];
+  }
+  return [];
 }
 
 /** A batter that stands this much deeper or shallower takes another time to bake. */

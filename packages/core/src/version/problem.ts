@@ -2,6 +2,7 @@ import type { Stated, Term } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
 import type { Food, Pack } from '../food/food.js';
 import type { SafeTemperature } from '../kitchen/kitchen.js';
+import type { BeyondDial } from '../kitchen/oven.js';
 
 /**
  * What stands in the way of cooking a line in a kitchen, as data: the words are made where it is reported. `text` is what is read
@@ -35,7 +36,8 @@ export type Problem =
   | { rule: 'unknown-food'; text: string }
   | { rule: 'unreadable-amount'; text: string; because: string; instead: string }
   | { rule: 'underdone'; text: string; minimum: SafeTemperature; write: string }
-  | { rule: 'oven-disagrees'; text: string; first: string; second: string };
+  | { rule: 'oven-disagrees'; text: string; first: string; second: string }
+  | { rule: 'oven-beyond-dial'; text: string; beyond: BeyondDial };
 
 /** Name of a rule that a version itself can break. */
 export type ProblemRule = Problem['rule'];

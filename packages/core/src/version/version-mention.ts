@@ -4,7 +4,7 @@ import type { Exact } from '../exact.js';
 import { translateName } from '../food/name.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
-import { dialSettings, ovenHeat, writeOven } from '../kitchen/oven.js';
+import { beyondDial, dialSettings, ovenHeat, writeOven } from '../kitchen/oven.js';
 import { panFor } from '../kitchen/pan.js';
 import { coreFor, isUnderdone, safeMinimum } from '../kitchen/safe.js';
 import { temperatureFor } from '../kitchen/temperature.js';
@@ -17,7 +17,7 @@ import type { PlacedProblem, VersionMention } from './version.js';
 
 /** An annotation as its author wrote it for a kitchen, judged there. */
 export function writtenMention(mention: Mention, kitchen: Kitchen): VersionMention {
-  const problems = [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
+  const problems = [...aboutWords(mention, kitchen), ...outOfDial(mention, kitchen, kitchen)];
   const least = mention.kind === 'core' && mention.class !== null ? safeMinimum(kitchen, mention.class) : null;
   const pan = mention.kind === 'pan' ? { count: panCount(mention), rim: null } : null;
   return { mention, text: mention.text, foods: [], hold: least?.hold ?? '', pan, areaDrift: null, problems };
@@ -38,7 +38,7 @@ export function convertedMention(
     const { pan, text, areaDrift } = panFor(mention.reading, native, kitchen);
     return panMention(mention, { pan, text, count: panCount(mention) }, areaDrift, native, kitchen);
   }
-  const { problems } = writtenMention(mention, native);
+  const problems = [...aboutWords(mention, native), ...outOfDial(mention, native, kitchen)];
   const { text, hold, foods = [] } = inKitchen(mention, native, kitchen, share);
   return { mention, text: text ?? mention.text, foods, hold, pan: null, areaDrift: null, problems };
 }
@@ -51,7 +51,7 @@ export function panMention(
   native: Kitchen,
   kitchen: Kitchen,
 ): VersionMention {
-  const { problems } = writtenMention(mention, native);
+  const problems = aboutWords(mention, native);
   const pan = { count: here.count, rim: rimOf(mention, here, kitchen) };
   return { mention, text: panInWords(mention, here, kitchen), foods: [], hold: '', pan, areaDrift, problems };
 }
@@ -153,6 +153,18 @@ function lengthText(mention: Extract<Mention, { kind: 'length' }>, kitchen: Kitc
 
 function placed(mention: Mention, problem: Problem): PlacedProblem {
   return { problem, span: { start: 0, end: mention.text.length } };
+}
+
+/** What is wrong with an annotation wherever it is cooked. */
+function aboutWords(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
+  return [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
+}
+
+/** An oven that cannot be set so is set to the end of its dial, and not in silence. */
+function outOfDial(mention: Mention, native: Kitchen, kitchen: Kitchen): PlacedProblem[] {
+  const heat = mention.kind === 'oven' ? ovenHeat(mention.settings, native) : null;
+  const beyond = heat === null ? null : beyondDial(heat, kitchen);
+  return beyond === null ? [] : [placed(mention, { rule: 'oven-beyond-dial', text: mention.text, beyond })];
 }
 
 /** Never lifted in silence: the author has to write the safe temperature. */

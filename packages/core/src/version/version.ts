@@ -5,6 +5,7 @@ import type { Food } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
 import type { Bought } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import type { BeyondDial } from '../kitchen/oven.js';
 import type { Ingredients, Line, Mention, Part, Recipe, Steps } from '../recipe/recipe.js';
 import type { Problem } from './problem.js';
 
@@ -105,6 +106,7 @@ export type Caution =
   | { kind: 'core-temperature'; authority: string }
   | { kind: 'preserve' }
   | { kind: 'cure' }
+  | { kind: 'oven' /** As the author wrote it. */; text: string; beyond: BeyondDial }
   | {
       kind: 'bake';
       changed: 'depth' | 'batch' /** More or less than the native one, as a signed fraction. */;

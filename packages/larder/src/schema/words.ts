@@ -112,6 +112,7 @@ export const ruleNames = [
   'awkward-leftover',
   'annotation',
   'oven-disagrees',
+  'oven-beyond-dial',
   'missing-from',
   'ask-preserve',
   'stale-version',

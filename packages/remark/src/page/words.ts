@@ -35,6 +35,11 @@ export function cautionWords(caution: Caution): string {
       return `This is a preserve: its amounts are shown as they were written, in every kitchen. Do not change or scale them, and use a tested recipe for anything that is to be kept. ${pageWords.authority}`;
     case 'cure':
       return `Curing salt is shown as it was written, by weight, in every kitchen. Weigh it, and never put another salt in its place. ${pageWords.authority}`;
+    case 'oven': {
+      const { end, mark, asked, unit } = caution.beyond;
+      const goes = end === 'hottest' ? 'high' : 'low';
+      return `The recipe asks for ${asked}°${unit} (${caution.text}). An oven here goes only as ${goes} as ${mark}°${unit}: the time may change, so go by how it looks.`;
+    }
     case 'core-temperature':
       return `Measure core temperatures with a thermometer, in the thickest part. ${caution.authority === '' ? '' : `The figures here are those of ${caution.authority}, or higher. `}${pageWords.authority}`;
     case 'bake': {

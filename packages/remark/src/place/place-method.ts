@@ -66,11 +66,14 @@ function authoredMethod(steps: VersionSteps, version: Version, native: string, r
   return blockElement('div', marks([version.kitchen.id], native), contentOf(block));
 }
 
-/** Cautions that belong to the steps, each a paragraph: on core temperatures where one is named, on time where a pan is. */
+/** The annotation that a caution belongs to. */
+const toldWith = { 'core-temperature': 'core', oven: 'oven', bake: 'pan' } as const;
+
+/** Cautions that belong to the steps, each a paragraph: on core temperatures where one is named, on ovens, on time where a pan is. */
 function cautions(all: readonly PlacedSteps[], native: string): RootContent[] {
-  return (['core-temperature', 'bake'] as const).flatMap((kind) => {
+  return (['core-temperature', 'oven', 'bake'] as const).flatMap((kind) => {
     const told = all.flatMap(({ version, steps }) => {
-      const named = steps.mentions.some(({ mention }) => mention.kind === (kind === 'bake' ? 'pan' : 'core'));
+      const named = steps.mentions.some(({ mention }) => mention.kind === toldWith[kind]);
       const caution = version.cautions.find((each) => each.kind === kind);
       if (!named || caution === undefined) return [];
       const text = cautionWords(caution);
