@@ -23,6 +23,10 @@ const rows: readonly Row[] = [
   },
   { name: 'wasted of the packs bought, grams a version', value: (t) => (t.wastedGrams / t.versions).toFixed(1) },
   { name: 'kept in the fridge of them, grams a version', value: (t) => (t.keptGrams / t.versions).toFixed(1) },
+  {
+    name: '  of it what keeps under a fortnight once opened',
+    value: (t) => (t.keptShortlyGrams / t.versions).toFixed(1),
+  },
 ];
 
 /** Prints the three ways side by side, then what only re-authoring has. */

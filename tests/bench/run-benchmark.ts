@@ -18,7 +18,7 @@ import {
 import { builtInLarder } from '@retare/larder';
 import { type CorpusReading, type CorpusRecipe, corpusRecipes } from './corpus-recipes.ts';
 import { lineByLine } from './line-by-line.ts';
-import { count, emptyTally, isBroken, isCookable, isNotSold, isShort, type Tally } from './tally.ts';
+import { comparableLines, count, emptyTally, isBroken, isCookable, isNotSold, isShort, type Tally } from './tally.ts';
 
 /** Something for the authors of the larder to look at. */
 export interface Trouble {
@@ -85,18 +85,20 @@ function one({ file, recipe }: CorpusRecipe, kitchenId: string, setting: Setting
   const native = versionFor(recipe, recipe.kitchen, setting);
   const { ways } = bench;
   const plain = lineByLine(recipe, kitchen, { ...setting, tolerance: asAuthored });
-  count(ways.lineByLine, { version: plain, native, ratios: ratiosAsRead(recipe, plain, setting) });
   const converted = versionFor(recipe, kitchenId, setting);
-  count(ways.converted, { version: converted, native, ratios: ratiosAsRead(recipe, converted, setting) });
   const result = timed(() => reauthor(recipe, kitchenId, setting), bench.first);
   timed(() => reauthor(recipe, kitchenId, setting), bench.again);
   if (isRefusal(result)) throw new Error(`${file} for ${kitchenId}: ${result.kind}`);
   note(file, kitchenId, result, bench);
+  const { version } = result;
   if (result.infeasible === null) {
-    const broken = ratiosAsRead(recipe, result.version, setting).filter(isBroken);
+    const broken = ratiosAsRead(recipe, version, setting).filter(isBroken);
     bench.brokenReadBack.push(...broken.map(({ name }) => ({ file, kitchen: kitchenId, words: name })));
   }
-  count(ways.reauthored, { version: result.version, native, ratios: result.ratios });
+  const same = { native, comparable: comparableLines([plain, converted, version]) };
+  count(ways.lineByLine, { ...same, version: plain, ratios: ratiosAsRead(recipe, plain, setting) });
+  count(ways.converted, { ...same, version: converted, ratios: ratiosAsRead(recipe, converted, setting) });
+  count(ways.reauthored, { ...same, version, ratios: result.ratios });
 }
 
 function timed<T>(work: () => T, into: number[]): T {

@@ -31,6 +31,8 @@ export interface Tally {
   wastedGrams: number;
   /** Left of packs in the fridge that are kept and used: half a carton of milk. */
   keptGrams: number;
+  /** Of these what keeps under a fortnight once opened: milk and cream, no mayonnaise. */
+  keptShortlyGrams: number;
 }
 
 /** Nothing counted yet. */
@@ -49,6 +51,7 @@ export function emptyTally(): Tally {
     wholeLeftoverGrams: 0,
     wastedGrams: 0,
     keptGrams: 0,
+    keptShortlyGrams: 0,
   };
 }
 
@@ -57,10 +60,12 @@ export interface Measured {
   version: Version;
   native: Version;
   ratios: readonly RatioReport[];
+  /** Lines whose leftovers are counted. */
+  comparable: readonly boolean[];
 }
 
 /** Counts one version. */
-export function count(tally: Tally, { version, native, ratios }: Measured): void {
+export function count(tally: Tally, { version, native, ratios, comparable }: Measured): void {
   tally.versions += 1;
   const lines = version.parts.flatMap((part) => part.lines);
   const natives = native.parts.flatMap((part) => part.lines);
@@ -70,7 +75,7 @@ export function count(tally: Tally, { version, native, ratios }: Measured): void
     else if (isCookable(line)) good += 1;
     const drift = driftOf(line, natives[index], version.batchFactor);
     if (drift !== null) tally.drifts.push(Math.abs(drift));
-    addLeftover(tally, line, version.kitchen);
+    if (comparable[index] === true) addLeftover(tally, leftOf(line, version.kitchen));
   });
   tally.allLines += lines.length;
   tally.lines += lines.length - notSold;
@@ -101,7 +106,7 @@ export function isShort({ bought, stated, chosen: { grams } }: VersionLine): boo
   const term = stated?.statements[0]?.[0];
   if (bought === null || term === undefined || grams === null) return false;
   const packs = bought.packs.map(({ count: times, pack }) => ({ times, pack }));
-  if (stated?.pack != null)
+  if (stated?.pack != null && packs.length > 0)
     return packs.every(({ times, pack }) => pack.word !== stated.pack?.word || term.low.gt(times));
   if (packs.some(({ pack: { unit } }) => unit === 'count' || dimensionOf(unit) !== dimensionOf(term.unit)))
     return false;
@@ -123,22 +128,57 @@ function driftOf(line: VersionLine, native: VersionLine | undefined, batch: Exac
   return chosen.dividedBy(asked.times(batch)).minus(1).toNumber();
 }
 
+/** What a cook would have over of what is bought for a line. */
+interface Left {
+  grams: number;
+  /** Nothing that counts: it stands in the cupboard, comes from the tap or is bought by the piece. */
+  kind: 'none' | 'of-whole-packs' | 'weighed-off' | 'wasted' | 'kept';
+  /** It stands in the fridge. */
+  isFresh: boolean;
+  /** Kept for a fortnight or longer. */
+  keepsLong: boolean;
+}
+
 /**
- * What a cook would have over of the packs for a line. Packs are bought whether or not the amount is one that the shop would recognise;
- * what keeps in a cupboard is no remainder. Of what is weighed off no pack is left to waste.
+ * What is left of a line's packs. Packs are bought whether or not the amount is one that the shop would recognise; what keeps in a cupboard
+ * is no remainder. Of what is weighed off no pack is left to waste.
+ *
+ * @returns Null where it is not known what is bought: the food is not sold, or its amount has no known weight.
  */
-function addLeftover(tally: Tally, { food, chosen, stated }: VersionLine, kitchen: Kitchen): void {
+function leftOf({ food, chosen, stated }: VersionLine, kitchen: Kitchen): Left | null {
   const sold = food === null ? null : soldIn(food, kitchen.id);
-  if (food === null || sold === null || !sold.sold || sold.tap) return;
-  if (chosen.grams === null || chosen.grams.isZero()) return;
-  const left = (stated === null ? null : shopFor(stated, chosen, food, kitchen))?.leftoverGrams.toNumber() ?? 0;
-  const isFresh = food.keeps.where === 'fridge' && food.keeps.days !== null;
-  if (isUseWhole(sold)) tally.wholeLeftoverGrams += left;
-  else if (isFresh) tally.freshLeftoverGrams += left;
-  if (sold.loose) return;
-  const remainder = remainderOf(food.keeps, chosen.grams.toNumber() + left, left);
-  if (isUseWhole(sold) || remainder === 'spoils' || remainder === 'too-little') tally.wastedGrams += left;
-  else if (isFresh) tally.keptGrams += left;
+  if (food === null || sold === null || !sold.sold || stated === null) return null;
+  const none: Left = { grams: 0, kind: 'none', isFresh: false, keepsLong: true };
+  if (sold.tap) return none;
+  if (chosen.grams === null || chosen.grams.isZero()) return null;
+  const grams = shopFor(stated, chosen, food, kitchen)?.leftoverGrams.toNumber() ?? 0;
+  const { where, days } = food.keeps;
+  const isFresh = where === 'fridge' && days !== null;
+  const keepsLong = days === null || days >= 14;
+  if (isUseWhole(sold)) return { grams, kind: 'of-whole-packs', isFresh, keepsLong };
+  if (!isFresh && sold.loose) return none;
+  if (sold.loose) return { grams, kind: 'weighed-off', isFresh, keepsLong };
+  const remainder = remainderOf(food.keeps, chosen.grams.toNumber() + grams, grams);
+  if (remainder === 'spoils' || remainder === 'too-little') return { grams, kind: 'wasted', isFresh, keepsLong };
+  return isFresh ? { grams, kind: 'kept', isFresh, keepsLong } : none;
+}
+
+/** Lines of which it is known in every version what is bought: only of these can leftovers be compared. */
+export function comparableLines(versions: readonly Version[]): boolean[] {
+  const lefts = versions.map(({ parts, kitchen }) =>
+    parts.flatMap(({ lines }) => lines.map((line) => leftOf(line, kitchen) !== null)),
+  );
+  return (lefts[0] ?? []).map((_, at) => lefts.every((known) => known[at] === true));
+}
+
+function addLeftover(tally: Tally, left: Left | null): void {
+  if (left === null || left.kind === 'none') return;
+  const { grams, kind } = left;
+  if (kind === 'of-whole-packs') tally.wholeLeftoverGrams += grams;
+  else if (left.isFresh) tally.freshLeftoverGrams += grams;
+  if (kind === 'of-whole-packs' || kind === 'wasted') tally.wastedGrams += grams;
+  if (kind === 'kept') tally.keptGrams += grams;
+  if (kind === 'kept' && !left.keepsLong) tally.keptShortlyGrams += grams;
 }
 
 /** A percentile of values, 0 to 1; the median at 0.5. */

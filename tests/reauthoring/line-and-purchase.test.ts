@@ -1,6 +1,6 @@
 import { Exact, type Food, isRefusal, type Kitchen, reauthor, type Setting, type VersionLine } from '@retare/core';
 import { describe, expect, test } from 'vitest';
-import { recipeOf, textOf, versionOf } from './recipe-of.js';
+import { amountOf, recipeOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, type ShortPack, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
 
@@ -159,12 +159,12 @@ test('a piece of a length is a piece of about that length, whatever is known of 
 });
 
 describe('a line asks for no more than its packs hold', () => {
-  test('280 ml of a carton that says 284 ml, not 290 ml', () => {
+  test('a carton of 284 ml, not 290 ml of it', () => {
     const cartons = larderOf(
-      foodOf({ any: soldAs([{ size: 284, unit: 'ml' }]) }, { pours: true, ...inFridge(5, false) }),
+      foodOf({ any: soldAs([{ size: 284, unit: 'ml', word: 'carton' }]) }, { pours: true, ...inFridge(5, false) }),
     );
     expect(reauthored(['290 ml gloop'], 'eu', 'uk', cartons).map(shopping)).toEqual([
-      '280 ml gloop: 1 × 284 ml, 4 left',
+      '1 × 284 ml carton gloop: 1 × 284 ml, 0 left',
     ]);
   });
 
@@ -172,6 +172,25 @@ describe('a line asks for no more than its packs hold', () => {
     const bag = larderOf(foodOf({ uk: soldAs([{ size: 500 }]), us: soldAs([{ size: 8.1, unit: 'oz', grams: 230 }]) }));
     // 235 ml are 0.99 cup, and a cup 2.8 % more than the bag.
     expect(reauthored(['235 g gloop'], 'uk', 'us', bag).map(textOf)).toEqual(['1 cup gloop']);
+  });
+});
+
+describe('shares of a carton', () => {
+  const carton = { size: 237, unit: 'ml', word: 'carton' } as const;
+
+  test.for<[string, readonly [string, string], readonly [string, string], boolean]>([
+    ['of what pours by the jug', ['½ cup', '½ cup'], ['120 ml', 'the rest'], true],
+    ['of what pours in the author’s proportion', ['⅓ cup', '⅔ cup'], ['80 ml', 'the rest'], true],
+    ['of what does not by halves', ['½ cup', '½ cup'], ['½ (237-ml) carton', '½ (237-ml) carton'], false],
+    ['or by the cup where they are none', ['⅓ cup', '⅔ cup'], ['¼ cup + 1 tbsp', 'the rest'], false],
+  ])('are measured %s', ([, shares, become, pours]) => {
+    const cartons = larderOf(foodOf({ us: soldAs([]), ca: soldAs([carton]) }, { pours, ...inFridge(4, false) }));
+    const mentions = shares.map((text, at) => amountOf(text, 'gloop', 'us', `share ${at}`));
+    const post = recipeOf({ kitchen: 'us', lines: ['1 cup gloop'], mentions }, cartons);
+    const result = reauthor(post, 'ca', cartons);
+    if (isRefusal(result)) throw new Error(result.kind);
+    expect(result.version.parts[0]?.lines.map(textOf)).toEqual(['1 (237-ml) carton gloop']);
+    expect(result.version.steps[0]?.mentions.map(({ text }) => text)).toEqual(become);
   });
 });
 

@@ -151,6 +151,7 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   const isNear = (): boolean =>
     [...found, ...inParts].some(({ grams }) => Math.abs(Math.log(grams / wanted.grams)) <= 0.35);
   usual(wanted, 0);
+  wholeInto(found, food, sold);
   pinchInto(found, food, kitchen, wanted, density);
   if (!isNear()) {
     evenShort = true;
@@ -303,6 +304,18 @@ function byPack({ packs }: Sold, grams: number, awkward: number): Candidate[] {
   });
 }
 
+/** Up to three whole cartons of what stands in the fridge are a measure. */
+function wholeInto(list: Candidate[], { keeps }: Food, sold: Sold | null): void {
+  if (sold === null || sold.loose || sold.tap || keeps.where !== 'fridge' || keeps.days === null) return;
+  for (const { unit, grams } of sold.packs) {
+    const whole = [1, 2, 3].map((count) => ({ grams: count * Number(grams), fixed: 0 }));
+    // What a tool measures as well is measured.
+    const isMeasured = (each: Candidate): boolean =>
+      list.some((other) => Math.abs(Math.log(other.grams / each.grams)) <= 0.005);
+    if (unit !== 'count') list.push(...whole.filter((each) => !isMeasured(each)));
+  }
+}
+
 /** Under three quarters of the smallest spoon of salt or spice: a pinch, half a spoon. */
 function pinchInto(list: Candidate[], food: Food, kitchen: Kitchen, { grams }: Wanted, density: number): void {
   const smallest = Math.min(...spoons(kitchen).map(({ size }) => size));
@@ -329,7 +342,7 @@ function leftoverCost(grams: number, food: Food, sold: Sold | null): number {
 function remainderCost({ keeps }: Food, bought: number, left: number): number {
   if (keeps.where !== 'fridge' || keeps.days === null) return 0;
   const cost = keeps.freezes ? 0.003 : keeps.days < 7 ? 0.01 : 0;
-  return (cost * left) / bought + (left > bought / 200 && keeps.days < 14 ? 0.005 : 0);
+  return (cost * left) / bought + (left > bought / 100 && keeps.days < 14 ? 0.005 : 0);
 }
 
 /** Every way to buy enough (packs within 3 % count as equal): the least over, then the fewest packs. */

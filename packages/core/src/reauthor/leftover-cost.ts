@@ -50,12 +50,14 @@ export function costOfLeft({ bought, left }: Left, { where, days, freezes }: Kee
 
 /** Days: a block of butter is used up some other time. */
 const keepsLong = 14;
-/** Less than this share of a pack is what no scale shows. */
-const usedUp = 0.005;
+/** Less than this share of a pack is what no scale shows: 225 g of 8 oz. */
+const usedUp = 0.01;
+/** Up to this share an amount may be above what its packs hold. */
+const noMore = 0.005;
 
 /** Whether an amount is more than the packs hold that are bought for it: packs a little under a need count as equal to it. */
 export function isShort(size: number, sold: Sold | null): boolean {
-  return isPacked(sold) && leftOf(size, sold.packs).bought < size * (1 - usedUp);
+  return isPacked(sold) && leftOf(size, sold.packs).bought < size * (1 - noMore);
 }
 
 const lefts = new WeakMap<readonly Pack[], Map<number, Left>>();

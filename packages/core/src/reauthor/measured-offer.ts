@@ -1,5 +1,5 @@
 import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit } from '../amount/size.js';
-import { type Stated, statedIn } from '../amount/stated.js';
+import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Food, Pack, Sold } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
@@ -25,6 +25,7 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   const step = { base: Number.POSITIVE_INFINITY };
   const growing = { list, demand, sold, density, step };
   addTables(tablesFor(need, context.kitchen), 0, growing, context);
+  addWholePacks(list, demand, sold, context);
   addOwnRange(list, demand, sold, context);
   addPinch(list, demand, context, density);
   // Nothing else is near: then a little more than its packs hold.
@@ -93,6 +94,31 @@ function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sol
   const count = near / pack.grams.toNumber();
   const bought = Math.ceil(count - 1e-9);
   return costOfLeft({ bought, left: Math.max(bought - count, 0) }, demand.food.keeps, weights);
+}
+
+/** More cartons of one food than this are no measure of it. */
+const mostMeasuredPacks = 3;
+/** Sizes within this of each other, as a logarithm, are the same to a cook. */
+const asMuch = 0.005;
+
+/**
+ * A carton of 237 ml needs no jug, and nothing is left in it. In a cupboard a rest does no harm: there the measure stays the author's kind.
+ */
+function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
+  const { food, base, spread } = demand;
+  if (food === null || sold === null || sold.loose || sold.tap || base !== 'g' || spread > 1) return;
+  if (food.keeps.where !== 'fridge' || food.keeps.days === null) return;
+  const { least, most } = reach(demand, context);
+  for (const pack of sold.packs.filter(({ unit }) => unit !== 'count')) {
+    const each = pack.grams.toNumber();
+    for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
+      // Where a tool measures as much, the author's kind of unit stays.
+      if (count * each < least || list.hasNear(count * each, asMuch)) continue;
+      const term = { low: new Exact(count), high: null, unit: 'count' } as const;
+      const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
+      list.add(demand, count * each, 0, () => ({ statements: [[term]], pack: label, eggSize: null, approx: false }));
+    }
+  }
 }
 
 /** A range of spoons or cups that the kitchen measures as it is written is offered so. */

@@ -34,10 +34,10 @@ export class OfferList {
     return this;
   }
 
-  /** Whether a choice is near enough to a size for the native batch. */
-  hasNear(size: number): boolean {
+  /** Whether a choice is near enough to a size, for the native batch unless another distance is named. */
+  hasNear(size: number, within = widestDrift): boolean {
     const log = Math.log(size);
-    return this.choices.some((choice) => Math.abs(choice.log - log) <= widestDrift);
+    return this.choices.some((choice) => Math.abs(choice.log - log) <= within);
   }
 
   /** Ascending; of choices of one size the cheapest, and of those the first tool. */

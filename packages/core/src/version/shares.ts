@@ -1,10 +1,11 @@
-import { dimensionOf } from '../amount/size.js';
+import { dimensionOf, isMassUnit } from '../amount/size.js';
 import { statedIn } from '../amount/stated.js';
 import { writeStated } from '../amount/write.js';
 import { Exact } from '../exact.js';
 import { type Foods, findFood } from '../food/find.js';
 import type { Food } from '../food/food.js';
 import type { StatedWeights, Weighed } from '../food/weigh.js';
+import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Mention } from '../recipe/recipe.js';
 import { type Conversion, convertAmount } from './convert-amount.js';
@@ -210,7 +211,7 @@ function landOn(own: VersionFood, shares: readonly Share[], kitchen: Kitchen): (
   const [only] = shares;
   const isWhole = shares.length === 1 && only?.fraction.minus(1).abs().lessThanOrEqualTo(usesUp);
   if (isWhole && own.stated !== null && own.portion === own.chosen) return [writeStated(own.stated, kitchen)];
-  return isCounted(own) ? countShares(shares, own, kitchen) : measureShares(shares, own, kitchen);
+  return isCounted(own, shares, kitchen) ? countShares(shares, own, kitchen) : measureShares(shares, own, kitchen);
 }
 
 function usesAllOf(shares: readonly Share[]): boolean {
@@ -231,9 +232,13 @@ function measureShares(shares: readonly Share[], own: VersionFood, kitchen: Kitc
   });
 }
 
-function isCounted({ stated }: VersionFood): boolean {
-  const unit = stated?.statements[0]?.[0]?.unit;
-  return unit !== undefined && (stated?.pack !== null || dimensionOf(unit) === 'count');
+/** Pieces, and packs that are used whole; of others halves, but of a carton of cream what a jug measures. */
+function isCounted({ stated, food }: VersionFood, shares: readonly Share[], kitchen: Kitchen): boolean {
+  const counted = stated?.statements[0]?.[0];
+  if (stated === null || counted === undefined) return false;
+  if (stated.pack === null || food === null) return stated.pack !== null || dimensionOf(counted.unit) === 'count';
+  if (isUseWhole(soldIn(food, kitchen.id))) return true;
+  return !food.pours && shares.every(({ fraction }) => fraction.times(counted.low).times(2).isInteger());
 }
 
 interface LandedShare {
@@ -248,7 +253,8 @@ function landShare(whole: Weighed, fraction: Exact, version: VersionFood, kitche
     grams: whole.grams?.times(fraction) ?? null,
     millilitres: whole.millilitres?.times(fraction) ?? null,
   };
-  const mass = unit === 'g' || unit === 'kg' || unit === 'oz' || unit === 'lb';
+  const isPacked = version.stated?.pack != null;
+  const mass = isPacked ? version.food?.pours === false : unit !== undefined && isMassUnit(unit);
   const landed = land({ weighed, dimension: mass ? 'mass' : 'volume', food: version.food, byWrapper: mass }, kitchen);
   if (landed === null) return null;
   const { size, base } = landed.measure;
