@@ -1,3 +1,4 @@
+import { defaultWeights } from '@retare/core';
 import { defaultSettings, readSettings, ruleNames } from '@retare/larder';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -19,6 +20,7 @@ kitchen: uk
 must-hold: [us]
 severity: { unbuyable: error, ask-preserve: off }
 tolerance: 0.1
+reauthoring: { weights: { leftover-fresh: 0.02, pan: 0 }, limits: { baking-small: 0.08 } }
 posts: [posts/**/*.md]
 `;
     expect(readSettings(text, 'retare.yaml')).toEqual({
@@ -28,6 +30,12 @@ posts: [posts/**/*.md]
         mustHold: ['us'],
         severity: { unbuyable: 'error', 'ask-preserve': 'off' },
         tolerance: 0.1,
+        reauthoring: {
+          ...defaultWeights,
+          leftoverFresh: 0.02,
+          pan: 0,
+          limits: { ...defaultWeights.limits, bakingSmall: 0.08 },
+        },
         larder: null,
         posts: ['posts/**/*.md'],
       },
@@ -51,6 +59,22 @@ const mistakes = [
     text: 'kitchens: [us, uk]\n\ntolerance: 5%\n',
     says: 'retare.yaml:3:12 `tolerance` takes a fraction from 0 to 1, not `5%`. Write `0.05`',
   },
+  {
+    text: 'reauthoring:\n  weights: { awkward: -1 }\n',
+    says: 'retare.yaml:2:23 `awkward` takes a number, 0 or above, not `-1`',
+  },
+  {
+    text: 'reauthoring: { limits: { salt: 10% } }',
+    says: 'retare.yaml:1:32 `salt` takes a fraction from 0 to 1, not `10%`. Write `0.1`',
+  },
+  {
+    text: 'reauthoring: { limits: { bakingSmall: 0.1 } }',
+    says: 'retare.yaml:1:26 `bakingSmall` is no key of `limits`. Write `baking-small`',
+  },
+  {
+    text: 'reauthoring: { weight: {} }',
+    says: 'retare.yaml:1:16 `weight` is no key of `reauthoring`. Write `weights`',
+  },
   { text: 'tolerance: 5', says: 'retare.yaml:1:12 `tolerance` takes a fraction from 0 to 1, not `5`' },
   {
     text: 'tolerance: 12.5 %',
@@ -73,7 +97,7 @@ const mistakes = [
   { text: 'must_hold: [us]', says: 'retare.yaml:1:1 `must_hold` is no key here. Write `must-hold`' },
   {
     text: 'colour: red',
-    says: 'retare.yaml:1:1 `colour` is no key here. Use `kitchens`, `kitchen`, `must-hold`, `severity`, `tolerance`, `larder` or `posts`',
+    says: 'retare.yaml:1:1 `colour` is no key here. Use `kitchens`, `kitchen`, `must-hold`, `severity`, `tolerance`, `reauthoring`, `larder` or `posts`',
   },
   {
     text: 'severity:\n  underdon: error',

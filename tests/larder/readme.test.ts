@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { defaultWeights } from '@retare/core';
 import * as larder from '@retare/larder';
 import { describe, expect, test } from 'vitest';
 import { jsonSchemas } from '../../packages/larder/src/schema/json-schemas.js';
@@ -15,6 +16,18 @@ describe('the README', () => {
       settings: larder.defaultSettings,
       problems: [],
     });
+  });
+
+  test('of the core names every weight and limit with its default', () => {
+    const core = readFileSync(new URL('../../packages/core/README.md', import.meta.url), 'utf8');
+    const rows = [...core.matchAll(/^\| (`\w+`(?:, `\w+`)*) \| ([\d., ]+) \|/gmu)].flatMap(
+      ([, names = '', values = '']) =>
+        names.split(', ').map((name, at) => [name.slice(1, -1), Number(values.split(', ')[at])]),
+    );
+    const { limits, ...weights } = defaultWeights;
+    // `salt` and `seasoning` are the names of a weight and of a limit.
+    const sorted = (pairs: (readonly [string, number] | (string | number)[])[]) => pairs.map(String).toSorted();
+    expect(sorted(rows)).toEqual(sorted([...Object.entries(weights), ...Object.entries(limits)]));
   });
 
   test("shows a site's larder file that can be read", () => {

@@ -26,6 +26,7 @@ test('the package exports what it says, and no more', () => {
     'readRecipe',
     'readerStyle',
     'restoreForeign',
+    'settingOf',
     'versionsOf',
     'wordsOf',
   ]);

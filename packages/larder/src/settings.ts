@@ -1,3 +1,4 @@
+import { defaultWeights, type Weights } from '@retare/core';
 import type { RuleName, Severity } from './schema/words.js';
 
 /** A site's settings, `retare.yaml`: every one has a default. */
@@ -12,6 +13,8 @@ export interface Settings {
   severity: Readonly<Partial<Record<RuleName, Severity>>>;
   /** How far an author's amount may be from a measurable one, as a fraction: 0.05 is 5 %. */
   tolerance: number;
+  /** Weights and limits that versions are re-authored by, and held against. */
+  reauthoring: Weights;
   /** The site's larder file, relative to its root; null if it has none. */
   larder: string | null;
   /** Globs of the posts, relative to the site's root. */
@@ -25,6 +28,7 @@ export const defaultSettings: Settings = {
   mustHold: [],
   severity: {},
   tolerance: 0.05,
+  reauthoring: defaultWeights,
   larder: null,
   posts: ['src/content/**/*.{md,mdx}'],
 };

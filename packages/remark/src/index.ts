@@ -21,4 +21,4 @@ export { default, type RemarkRetareOptions } from './remark-retare.js';
 export { attachSyntax } from './syntax/attach.js';
 export { type AnnotationName, annotations, isAnnotation } from './syntax/names.js';
 export { restoreForeign } from './syntax/restore.js';
-export { versionsOf } from './versions-of.js';
+export { settingOf, versionsOf } from './versions-of.js';

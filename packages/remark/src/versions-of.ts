@@ -2,9 +2,10 @@ import { Exact, type Setting, type Version, versionFor } from '@retare/core';
 import type { Larder, Settings } from '@retare/larder';
 import type { RecipeReading } from './read/reading.js';
 
-/** What versions are worked out from, for a site. */
-function settingOf(larder: Larder, settings: Settings): Setting {
-  return { foods: larder.foods, kitchens: larder.kitchens, tolerance: new Exact(settings.tolerance) };
+/** What versions are worked out from and re-authored by, for a site. */
+export function settingOf(larder: Larder, settings: Settings): Setting {
+  const { foods, kitchens } = larder;
+  return { foods, kitchens, tolerance: new Exact(settings.tolerance), weights: settings.reauthoring };
 }
 
 /** The versions of a recipe for every kitchen served, the native one first whether it is served or not. */

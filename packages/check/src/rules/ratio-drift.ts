@@ -1,6 +1,6 @@
 import { type AuthoredRatio, Exact, type Ingredients, type Kitchen, ratiosOfVersion, writeStated } from '@retare/core';
 import type { Larder, Settings } from '@retare/larder';
-import { openingLine, placeOf, type RecipeReading } from 'remark-retare';
+import { openingLine, placeOf, type RecipeReading, settingOf } from 'remark-retare';
 import type { Position } from 'unist';
 import type { Finding } from '../finding.js';
 import { told } from '../rules-of-the-text.js';
@@ -10,7 +10,7 @@ export function ratioDrifts(reading: RecipeReading, larder: Larder, settings: Se
   const { recipe } = reading;
   // A preserve has no versions: every kitchen reads the native words.
   if (recipe.preserve === true) return [];
-  const setting = { foods: larder.foods, kitchens: larder.kitchens, tolerance: new Exact(settings.tolerance) };
+  const setting = settingOf(larder, settings);
   return recipe.parts.flatMap((part) =>
     part.authored.flatMap((block) => {
       const kitchen = larder.kitchens.get(block.kitchen);

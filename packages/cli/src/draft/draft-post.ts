@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { parsePost, preserveQuestion } from '@retare/check';
-import { Exact, isRefusal, type Reauthored, type Refusal, reauthor, type Setting } from '@retare/core';
+import { isRefusal, type Reauthored, type Refusal, reauthor } from '@retare/core';
 import type { LoadedSettings } from '@retare/larder';
-import { type Draft, draftsOf, matterOf, type RecipeReading, readPost } from 'remark-retare';
+import { type Draft, draftsOf, matterOf, type RecipeReading, readPost, settingOf } from 'remark-retare';
 import { VFile } from 'vfile';
 import { type DraftFinding, findingsIn } from './findings-in.js';
 import { printBlock } from './print-block.js';
@@ -54,11 +54,7 @@ export function draftPost(file: string, site: LoadedSettings, request: DraftRequ
   };
   const { reading } = post;
   if (reading === null || reading.recipe.parts.length === 0) return post;
-  const setting: Setting = {
-    foods: site.larder.foods,
-    kitchens: site.larder.kitchens,
-    tolerance: new Exact(site.settings.tolerance),
-  };
+  const setting = settingOf(site.larder, site.settings);
   for (const kitchen of request.kitchens) {
     if (asked !== null) {
       post.refused.push({ kitchen, refusal: { kind: 'ask-preserve', ask: asked } });

@@ -15,7 +15,7 @@ import type { DemandContext } from './demands-of.js';
 import { exactShare } from './exact-share.js';
 import { matchLines } from './match-lines.js';
 import { planPart } from './part-plan.js';
-import { defaultWeights, type Weights } from './weights.js';
+import { defaultWeights } from './weights.js';
 
 /** A guarded ratio of a part, native and as an author wrote it for another kitchen. */
 export interface AuthoredRatio {
@@ -39,7 +39,6 @@ export interface AuthoredRatio {
 export interface AuthoredContext {
   recipe: Recipe;
   setting: Setting;
-  weights?: Weights;
 }
 
 /** A line of the version, as what it counts as in a ratio. */
@@ -68,7 +67,8 @@ interface Comparison {
  * @throws {RangeError} If a kitchen is not in the setting.
  */
 export function ratiosOfVersion(part: Part, authored: Ingredients, context: AuthoredContext): AuthoredRatio[] {
-  const { recipe, setting, weights = defaultWeights } = context;
+  const { recipe, setting } = context;
+  const { weights = defaultWeights } = setting;
   const [native, kitchen] = [kitchenOf(part.native.kitchen, setting), kitchenOf(authored.kitchen, setting)];
   const ownWeights = weightsStatedIn(part.native.lines, native);
   const within = { recipe, native, kitchen, foods: setting.foods, ownWeights, weights };

@@ -62,6 +62,7 @@ export type Refusal =
 export interface ReauthorOptions {
   /** Food that sets the batch, as the recipe calls it; the recipe's own `anchor` where it is undefined. */
   anchor?: string;
+  /** Those of the setting where they are left out. */
   weights?: Weights;
 }
 
@@ -82,7 +83,7 @@ export function reauthor(
   if (recipe.preserve === true) return { kind: 'preserve' };
   if (kitchen.id === native.id) return { kind: 'native-kitchen' };
   if (recipe.parts.length === 0) return { kind: 'no-ingredients' };
-  const weights = options.weights ?? defaultWeights;
+  const weights = options.weights ?? setting.weights ?? defaultWeights;
   const anchor = options.anchor ?? recipe.anchor;
   const searched = searchRecipe({ recipe, native, kitchen, foods: setting.foods, weights, anchor });
   return searched === null ? { kind: 'unknown-anchor', anchor: anchor ?? '' } : reauthored(searched, setting);

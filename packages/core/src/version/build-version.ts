@@ -2,6 +2,7 @@ import { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
 import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Weights } from '../reauthor/weights.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
 import { convertedLine } from './converted-line.js';
@@ -20,6 +21,8 @@ export interface Setting {
   kitchens: ReadonlyMap<string, Kitchen>;
   /** How far an author's amount may be from a measure, as a fraction. */
   tolerance: Exact;
+  /** Weights and limits of re-authoring; the defaults where they are left out. */
+  weights?: Weights;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { unknownKitchen } from '../build/check-names.js';
 import { builtInLarder } from '../built-in-larder.js';
+import { reauthoringOf } from '../schema/reauthoring-schema.js';
 import { type SettingsYaml, settingsSchema } from '../schema/settings-schema.js';
 import { defaultSettings, type Settings } from '../settings.js';
 import { faultsOf } from './faults-of.js';
@@ -51,6 +52,7 @@ function settingsOf(yaml: SettingsYaml): Settings {
     mustHold: yaml['must-hold'] ?? defaultSettings.mustHold,
     severity: (yaml.severity as Settings['severity'] | undefined) ?? defaultSettings.severity,
     tolerance: yaml.tolerance ?? defaultSettings.tolerance,
+    reauthoring: yaml.reauthoring === undefined ? defaultSettings.reauthoring : reauthoringOf(yaml.reauthoring),
     larder: yaml.larder ?? defaultSettings.larder,
     posts: yaml.posts ?? defaultSettings.posts,
   };

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { reauthoringSchema } from './reauthoring-schema.js';
 import { identifier, text } from './text.js';
 import { ruleNames, severities } from './words.js';
 
@@ -24,6 +25,7 @@ export const settingsSchema = z.strictObject({
     .max(1, { error: takesFraction })
     .optional()
     .describe('How far an author’s amount may be from a measurable one: 0.05 is 5 %.'),
+  reauthoring: reauthoringSchema.optional().describe('Weights and limits that versions are re-authored by.'),
   larder: text.optional().describe('The site’s own foods and kitchens: a path from this file’s folder.'),
   posts: z
     .array(text)
