@@ -1,4 +1,4 @@
-import type { Food, Sold } from '@retare/core';
+import { type Food, isVolumeUnit, millilitresIn, type Sold } from '@retare/core';
 import { builtInLarder, defaultSettings } from '@retare/larder';
 import { describe, expect, test } from 'vitest';
 
@@ -46,6 +46,20 @@ describe('the foods', () => {
     expect(composed.map(({ id }) => id)).toEqual(expect.arrayContaining(['self-raising-flour', 'self-rising-flour']));
     expect(composed.filter(({ contains }) => contains.some(({ source = '' }) => source === ''))).toEqual([]);
   });
+});
+
+test('cans by volume carry what is in them with its liquid: a millilitre weighs from 0.85 g to 1.4 g of a syrup', () => {
+  const odd = all.flatMap((food) =>
+    [...kitchens.values()].flatMap(({ id, units }) =>
+      (soldIn(food, id)?.packs ?? [])
+        .filter(({ unit, whole }) => isVolumeUnit(unit) && whole !== 'no')
+        .flatMap(({ size, unit, grams }) => {
+          const each = isVolumeUnit(unit) ? grams.dividedBy(size.times(millilitresIn(unit, units) ?? 1)).toNumber() : 1;
+          return each < 0.85 || each > 1.4 ? [`${food.id} in ${id}: ${each}`] : [];
+        }),
+    ),
+  );
+  expect(odd).toEqual([]);
 });
 
 describe('stand-ins', () => {

@@ -19,7 +19,7 @@ export interface Candidates {
 const awkwardness = 0.0005;
 export const otherEgg = 0.008;
 export const seldomEgg = 0.02;
-const otherPack = 0.001;
+const otherPack = 0.0025;
 /** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
 const least = 0.75 / Math.exp(0.36);
 const most = (4 / 3) * Math.exp(0.36);

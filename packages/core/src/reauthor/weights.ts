@@ -64,7 +64,7 @@ export const defaultWeights: Weights = {
   narrowed: 0.003,
   otherEgg: 0.008,
   seldomEgg: 0.02,
-  otherPack: 0.001,
+  otherPack: 0.0025,
   pan: 0.3,
   otherPans: 0.01,
   limits: {
