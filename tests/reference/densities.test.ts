@@ -14,6 +14,7 @@ const measures: readonly (readonly [string, KitchenVolumeUnit])[] = [
   ['fluid ounce', 'floz'],
   ['tbsp', 'tbsp'],
   ['tablespoon', 'tbsp'],
+  ['serving 1 tbsp', 'tbsp'],
   ['tsp', 'tsp'],
   ['teaspoon', 'tsp'],
   ['cup', 'cup'],
