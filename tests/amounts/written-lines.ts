@@ -12,6 +12,7 @@ export const writtenLines: Readonly<Record<string, readonly WrittenLine[]>> = {
     { line: '2 cups flour', amounts: ['2 cup'], food: 'flour' },
     { line: '1½ tsp kosher salt', amounts: ['1.5 tsp'], food: 'kosher salt' },
     { line: '1 cup cake flour', amounts: ['1 cup'], food: 'cake flour' },
+    { line: '2 cups chicken cooked and diced', amounts: ['2 cup'], food: 'chicken' },
     { line: '1 ½ tsp salt', amounts: ['1.5 tsp'], food: 'salt' },
     { line: '1 1/2 cups milk', amounts: ['1.5 cup'], food: 'milk' },
     { line: '1-1/2 cups milk', amounts: ['1.5 cup'], food: 'milk' },

@@ -78,6 +78,9 @@ test('a word that the line was read without may make another food of it', () => 
 describe('how a food is measured', () => {
   test.for([
     ['5 ears of corn', 'corn-on-the-cob', 'an ear is the whole cob'],
+    ['5 pods cardamom', 'cardamom-pods', 'a pod is whole'],
+    ['2 inches cinnamon', 'cinnamon-stick', 'a stick has a length'],
+    ['1 can chipotles in adobo', 'chipotle-in-adobo', 'what it lies in is in the name'],
     ['1 can chicken', null, 'the counter sells no tins'],
     ['1 can mushrooms', 'tinned-mushrooms', 'not those of the counter'],
     ['1 can broccoli', null, 'the counter sells no tins'],

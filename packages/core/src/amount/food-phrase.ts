@@ -63,7 +63,12 @@ function isStillPreparation(tokens: Tokens, at: number, found: readonly number[]
   if (found.length === 0) return false;
   const { lower } = tokens.at(at);
   const behind = tokens.at(at + 1);
-  const goesOn = behind.kind === 'word' && !nameEnders.has(behind.lower) && !leadingPreparation.has(behind.lower);
+  // `Chicken cooked and diced` has had its name.
+  const goesOn =
+    behind.kind === 'word' &&
+    behind.lower !== 'and' &&
+    !nameEnders.has(behind.lower) &&
+    !leadingPreparation.has(behind.lower);
   if (!goesOn) return false;
   if (lower === 'sized' || lower === 'size') return found.length < 3;
   if (!leadingPreparation.has(lower) || !lower.endsWith('ed')) return false;

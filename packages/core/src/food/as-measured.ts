@@ -50,11 +50,13 @@ export function asMeasured(reading: LineReading): Measured[] {
   return [...measured(affixes, (each) => each.role === 'bulk' && isOnlyTinned(each)), ...measured(affixes)];
 }
 
-/** The word for the thing counted that may be part of the food's name: `stick`, `sheet`, `leaf`, `ear`. */
+/** The word for the thing counted that may be part of the food's name: `stick`, `sheet`, `leaf`, `ear`, `pod`. */
 function shapeOf(unit: string, before: string): Affix | null {
-  if (unit === 'stick') return { before: '', after: ' stick' };
-  const word = /\b(?:sheets?|leaf|leaves|ears?)\b/i.exec(before)?.[0].toLowerCase();
+  // An inch of cinnamon is one of its stick.
+  if (unit === 'stick' || unit === 'in' || unit === 'cm') return { before: '', after: ' stick' };
+  const word = /\b(?:sheets?|leaf|leaves|ears?|pods?)\b/i.exec(before)?.[0].toLowerCase();
   if (word === undefined) return null;
   if (word.startsWith('ear')) return { before: 'ear ', after: '' };
+  if (word.startsWith('pod')) return { before: '', after: ' pods' };
   return { before: '', after: word.startsWith('sheet') ? ' sheet' : ' leaf' };
 }

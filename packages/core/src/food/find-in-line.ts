@@ -1,6 +1,7 @@
 import type { LineReading, Span } from '../amount/reading.js';
 import { asMeasured } from './as-measured.js';
 import { bySpoon } from './by-spoon.js';
+import { clausesBehind } from './clauses-behind.js';
 import { speaksOfCure } from './cure-words.js';
 import { type FoundFood, findFoodIn } from './find.js';
 import type { Food } from './food.js';
@@ -67,12 +68,20 @@ function namedAs(reading: LineReading, find: (words: string) => FoundFood | null
   const { span } = reading.food;
   const before = amountSpans.filter(({ end }) => end <= span.start).map(({ end }) => end);
   const whole = { start: Math.max(0, ...before), end: span.end };
-  const found = foundAt(text, whole, find);
+  const found = foundAt(text, { ...whole, end: endIn(reading) }, find) ?? foundAt(text, whole, find);
   if (found !== null) return found;
   const shared = foundAt(text, span, find) ?? withHeadBehind(reading, find);
   // `1 cup cooked bulgur` is no bulgur as it is sold.
   if (shared !== null && !fits(text.slice(whole.start, span.start), shared.food, amounts.length === 0)) return null;
   return shared !== null || amounts.length > 0 ? shared : firstOfTwo(text, span, find);
+}
+
+/** Where the words end that say what the food lies in, as names do: `chipotles in adobo`, `tuna in oil`. */
+function endIn(reading: LineReading): number {
+  const [behind] = clausesBehind(reading);
+  const end = reading.food?.span.end ?? 0;
+  const isIn = behind?.adjoins && !behind.inBrackets && /^in\s+\p{L}+(?:\s\p{L}+)?$/iu.test(behind.text);
+  return isIn ? reading.text.indexOf(behind.text, end) + behind.text.length : end;
 }
 
 /** Whether the words before a food's name leave it what it is. */
@@ -95,7 +104,7 @@ function cureInLine({ food, prep, amounts }: LineReading, foods: Foods): NamedFo
 
 /** `salt and pepper to taste`: without an amount, the first of two foods stands for the line. */
 function firstOfTwo(text: string, { start, end }: Span, find: (words: string) => FoundFood | null): FoundFood | null {
-  const joint = /\s(?:and|&)\s|,/.exec(text.slice(start, end));
+  const joint = /\s(?:and|&|n)\s|,/.exec(text.slice(start, end));
   if (joint === null) return null;
   const at = start + joint.index;
   // `mango and avocado salsa` is neither mango nor avocado.

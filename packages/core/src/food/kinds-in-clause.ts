@@ -8,7 +8,7 @@ const leads: ReadonlySet<string> = new Set([
   ...'any either about a an the some your which are is should be kind type of variety other'.split(' '),
 ]);
 /** What says that an example follows, which is but one of the foods that would do: `e.g. cheddar`, `I use tilapia`. */
-const exampleLeads: ReadonlySet<string> = new Set('e g eg i such as like we use try usually'.split(' '));
+const exampleLeads: ReadonlySet<string> = new Set('e g eg ex i such as like we use try usually'.split(' '));
 /** What comes after an example: `lard is fine`. */
 const exampleTrails: ReadonlySet<string> = new Set('best works well acceptable fine ok okay good etc'.split(' '));
 /** What comes after a kind: `red preferred`, `3.25% if possible`. */

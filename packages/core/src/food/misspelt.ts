@@ -1,43 +1,59 @@
+import { singularKey } from './name-key.js';
+
 /** Shorter words are too close to each other: `rub` is no slip of `rib`. */
 const shortest = 6;
 const shortestSlip = 5;
 
-/** Known words by what is left of them when one letter is missing: two words that are a letter apart share an entry. */
-export type SlipIndex = ReadonlyMap<string, readonly string[]>;
+/** Known words by what a writer may make of them. */
+export interface SlipIndex {
+  /** By what is left of them when one letter is missing: two words that are a letter apart share an entry. */
+  rests: ReadonlyMap<string, readonly string[]>;
+  /** By their letters with no letter twice in a row. */
+  singles: ReadonlyMap<string, readonly string[]>;
+}
 
 /** The index of slips of the words that are long enough for one. */
 export function slipIndex(words: Iterable<string>): SlipIndex {
-  const index = new Map<string, string[]>();
+  const rests = new Map<string, string[]>();
+  const singles = new Map<string, string[]>();
   for (const word of words) {
+    if (word.length >= shortestSlip) enter(singles, singled(word), word);
     if (word.length < shortest) continue;
-    for (const rest of [word, ...withoutOne(word)]) {
-      const entry = index.get(rest);
-      if (entry === undefined) index.set(rest, [word]);
-      else entry.push(word);
-    }
+    for (const rest of [word, ...withoutOne(word)]) enter(rests, rest, word);
   }
-  return index;
+  return { rests, singles };
+}
+
+function enter(index: Map<string, string[]>, key: string, word: string): void {
+  const entry = index.get(key);
+  if (entry === undefined) index.set(key, [word]);
+  else entry.push(word);
 }
 
 /**
- * The one known word that is a single letter away from a word nobody knows: `jalepeno` for `jalapeno`.
+ * The one known word that is a single letter away from a word nobody knows, `jalepeno` for `jalapeno`, or that has other letters
+ * doubled, `brocolli` for `broccoli`.
  *
  * @param word A word that is not known itself.
  * @returns Null for a short word, and where two words are as near. The first letter must be right.
  */
-export function meantBy(word: string, slips: SlipIndex): string | null {
+export function meantBy(word: string, { rests, singles }: SlipIndex): string | null {
   if (word.length < shortestSlip) return null;
-  let meant: string | null = null;
-  for (const rest of [word, ...withoutOne(word)]) {
-    for (const other of slips.get(rest) ?? []) {
-      if (other === meant || !isOneSlip(word, other) || isQuality(word, other)) continue;
-      // A word and its plural are one word here.
-      if (meant !== null && !sameWord(meant, other)) return null;
-      meant ??= other;
-    }
-  }
-  return meant;
+  const near = [word, ...withoutOne(word)].flatMap((rest) => rests.get(rest) ?? []);
+  return (
+    onlyOf(near.filter((other) => isOneSlip(word, other) && !isQuality(word, other))) ??
+    onlyOf(singles.get(singled(word)) ?? [])
+  );
 }
+
+/** The one word among these; a word and its plural are one word here. */
+function onlyOf(words: readonly string[]): string | null {
+  const [first] = words;
+  if (first === undefined) return null;
+  return words.every((other) => singularKey(other) === singularKey(first)) ? first : null;
+}
+
+const singled = (word: string): string => word.replace(/(.)\1+/gu, '$1');
 
 /** A word less each of its letters in turn, but for the first. */
 function withoutOne(word: string): string[] {
@@ -62,5 +78,3 @@ function isOneSlip(one: string, other: string): boolean {
 
 /** `Cheesy` and `smokey` say how a thing is: no slips of `cheese` and `smoked`. */
 const isQuality = (word: string, other: string): boolean => word.endsWith('y') && !other.endsWith('y');
-
-const sameWord = (one: string, other: string): boolean => one === `${other}s` || other === `${one}s`;

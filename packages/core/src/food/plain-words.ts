@@ -32,12 +32,14 @@ const leafy: Fits = ({ pieces }) =>
   pieces.some(({ unit }) => unit === 'sprig' || unit === 'bunch' || unit === 'head' || unit === 'handful');
 const flesh: Fits = ({ coreClass }) => coreClass === null;
 const cut: Fits = (_food, said) => said.has('in') || said.has('on') || said.has('less');
-/** Pasta, rice, pulses as they keep in the cupboard: nothing that is also sold fresh or in tins. */
+/** Pasta, rice, pulses and spices as they keep in the cupboard: nothing that is also sold fresh or in tins. */
 const keepsDry: Fits = (food) =>
-  food.role === 'bulk' &&
-  food.keeps.where === 'cupboard' &&
-  !soldIn(food, 'can', 'tin') &&
-  !food.pieces.some(({ unit }) => unit === 'count');
+  (hasNameWord(food, 'dried') && !hasNameWord(food, 'fresh')) ||
+  ((food.role === 'bulk' || food.role === 'seasoning') &&
+    food.keeps.where === 'cupboard' &&
+    !food.pours &&
+    !soldIn(food, 'can', 'tin') &&
+    !food.pieces.some(({ unit }) => food.role === 'seasoning' || unit === 'count'));
 
 /** What is toasted stays what it is, but for meat, which is cooked, and for a jar of mustard. */
 const toasts: Fits = (food) =>

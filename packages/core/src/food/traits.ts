@@ -21,9 +21,9 @@ export function isLoose({ sold }: Food): boolean {
   return Object.values(sold).some(({ loose, singly }) => loose || singly);
 }
 
-/** Raw meat, fish or poultry, which has to be cooked through. */
-export function isRaw({ coreClass }: Food): boolean {
-  return coreClass !== null;
+/** Raw meat, fish or poultry, which has to be cooked through, and not what is left of a roast. */
+export function isRaw(food: Food): boolean {
+  return food.coreClass !== null && !hasNameWord(food, 'cooked');
 }
 
 /** What grows, and is neither meat nor made. */
