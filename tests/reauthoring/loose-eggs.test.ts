@@ -109,6 +109,35 @@ describe('eggs that are served one to a plate', () => {
   });
 });
 
+describe('eggs that stay in one piece', () => {
+  const salad = ['1½ lb potatoes', '½ cup mayonnaise', '2 tsp mustard'];
+
+  test.for([
+    { line: '6 hard-boiled eggs, quartered', method: 'Toss everything.' },
+    { line: '6 eggs, soft boiled', method: 'Toss everything.' },
+    { line: '12 large eggs', method: 'Boil the eggs for 10 minutes. Cool, peel and halve the eggs.' },
+    { line: '6 large eggs', method: 'Make six wells and crack an egg into each. Cook until the eggs are set.' },
+    { line: '4 eggs', method: 'Fry the eggs in butter. Top each plate with an egg.' },
+  ])('are as many in every kitchen: $line / $method', ({ line, method }) => {
+    const count = line.slice(0, line.indexOf(' '));
+    for (const to of kitchenIds.filter((id) => id !== 'us')) {
+      const recipe = post([...salad, line], { method });
+      for (const version of [drafted(recipe, to).version, versionFor(recipe, to, setting)])
+        expect([to, last({ version }).split(' ')[0]]).toEqual([to, count]);
+    }
+  });
+
+  test.for([
+    { line: '12 large eggs', method: 'Whisk the eggs with the cream. Boil the potatoes.' },
+    { line: '12 large eggs', method: 'Boil the cream. Beat in the eggs.' },
+    { line: '12 large eggs', method: 'Add the eggs one at a time, beating well after each.' },
+    { line: '12 large eggs', method: 'Crack the eggs into a bowl and stir well.' },
+    { line: '12 large eggs', method: 'Fry the onions, add the beaten eggs and cook until set.' },
+  ])('are not those that are mixed: $line / $method', ({ line, method }) => {
+    expect(last({ version: versionFor(post([...salad, line], { method }), 'uk', setting) })).toBe('10 large eggs');
+  });
+});
+
 describe('eggs of one recipe', () => {
   const custard = ['2 cups heavy cream', '½ cup sugar', '2 large eggs', '3 large egg yolks'];
 

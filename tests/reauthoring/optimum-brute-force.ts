@@ -217,7 +217,7 @@ function tryAll(
   result: BruteForce,
 ): void {
   // A batch over 15 % off bakes in another time.
-  const size = once + 0.2 * Math.log(batch) ** 2 + (Math.abs(batch - 1) > 0.15 + 1e-9 ? 0.003 : 0);
+  const size = once + 0.2 * Math.log(batch) ** 2 + (Math.abs(batch - 1) > 0.15 + 1e-9 ? 0.005 : 0);
   const costs = needs.map(({ list, grams, weight }) =>
     list.map((each) => {
       const drift = Math.log(each.grams / (grams * batch));

@@ -67,5 +67,6 @@ function distinct(factors: readonly BatchFactor[]): BatchFactor[] {
 
 function nearestFirst(factors: readonly BatchFactor[]): BatchFactor[] {
   const far = ({ factor }: BatchFactor): number => Math.abs(Math.log(factor));
-  return [...factors].sort((a, b) => far(a) - far(b) || a.factor - b.factor);
+  // Of a factor that several foods set, the first line is the anchor.
+  return [...factors].sort((a, b) => (isSameFactor(a.factor, b.factor) ? 0 : far(a) - far(b) || a.factor - b.factor));
 }

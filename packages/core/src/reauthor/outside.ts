@@ -1,4 +1,5 @@
 import type { Line, Recipe } from '../recipe/recipe.js';
+import { saidOfAll } from '../version/said-of-all.js';
 
 /** What a cook does with a food that is no part of the dough or batter. */
 const apart = new RegExp(
@@ -28,7 +29,7 @@ const apartInLine =
  * nothing else with it. A food that other sentences name too may be in the dough, and is held to its ratio.
  */
 export function standsOutside(line: Line, recipe: Recipe): boolean {
-  if (apartInLine.test(line.text.toLowerCase())) return true;
+  if (saidOfAll(line, apartInLine)) return true;
   const name = lastWord(line.reading.food?.text ?? '');
   if (name === '') return false;
   const own = sentencesOf(recipe).filter(({ words }) => words.has(name) || words.has(`${name}s`));

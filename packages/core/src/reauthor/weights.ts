@@ -55,7 +55,7 @@ export const defaultWeights: Weights = {
   seasoning: 0.3,
   salt: 1,
   batch: 0.2,
-  farBatch: 0.003,
+  farBatch: 0.005,
   leftoverFresh: 0.01,
   leftoverFrozen: 0.003,
   packNotUsedUp: 0.005,

@@ -1,20 +1,13 @@
 import type { Ingredients, Line, Recipe } from '../recipe/recipe.js';
+import { saidOfAll } from './said-of-all.js';
 
 /** Said in an ingredient line: the egg goes onto the dough, not into it. */
 const onto =
   /\b(?:to|for) (?:the |an? )?(?:egg[- ]?)?(?:glaze|glazing|wash|brush|brushing|seal|sealing)\b|\begg[- ]?wash\b/;
 
-/** Words that take a part of the line aside: `2 eggs, plus 1 for brushing`, `3 eggs (1 for the glaze)`. A spoonful of milk does not. */
-const aside =
-  /\b(?:plus|extra|another|divided|reserved?|rest|remaining|keep|save|(?:some|little) (?:to|for))\b|\b(?:\d+|one|two)\b(?! ?(?:tbsp|tsp|tablespoons?|teaspoons?|ml|g)\b)/;
-
 /** Whether a line's own words say that all of it is brushed on. */
-export function saysThatItIsBrushedOn({ text, name }: Line): boolean {
-  const words = text.toLowerCase();
-  const said = onto.exec(words);
-  if (said === null) return false;
-  const between = words.slice(name?.span.end ?? 0, Math.max(name?.span.end ?? 0, said.index));
-  return !aside.test(between);
+export function saysThatItIsBrushedOn(line: Line): boolean {
+  return saidOfAll(line, onto);
 }
 
 /** A part that is nothing but egg, thinned or salted, and called a glaze or wash. */

@@ -8,6 +8,7 @@ import type { EggSize, Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Part, Recipe } from '../recipe/recipe.js';
 import { isOptional } from './beside.js';
 import { isBrushedOn, isPartThatIsBrushedOn, saysThatItIsBrushedOn } from './brushed-on.js';
+import { saysThatTheyStayWhole, staysWhole } from './eggs-in-one-piece.js';
 import { weighingOf, weighReading } from './weigh-line.js';
 import { wholeLimit } from './whole-packs.js';
 
@@ -15,7 +16,7 @@ import { wholeLimit } from './whole-packs.js';
 export interface EggLines {
   /** What the dish is made of: as much egg is wanted in every kitchen. */
   weighed: readonly Line[];
-  /** Eggs that are counted out whatever they weigh: one to glaze with, one for each plate. By their reading. */
+  /** Eggs that are counted out whatever they weigh: one to glaze with, one for each plate, boiled ones. By their reading. */
   loose: ReadonlySet<LineReading>;
 }
 
@@ -33,8 +34,8 @@ export function eggLines(recipe: Recipe): EggLines {
 
 function linesIn(recipe: Recipe): EggLines {
   const all = recipe.parts.flatMap((part) => part.native.lines.filter(countsEggs).map((line) => ({ part, line })));
-  // Which of two is brushed on the method's bare word does not say.
-  const alone = all.length === 1 && isBrushedOn(recipe);
+  // Of which of two lines the method speaks its bare word does not say.
+  const alone = all.length === 1 && (isBrushedOn(recipe) || staysWhole(recipe));
   const isLoose = ({ part, line }: { part: Part; line: Line }): boolean =>
     alone || isLooseLine(line) || isPartThatIsBrushedOn(part.native);
   return {
@@ -43,9 +44,9 @@ function linesIn(recipe: Recipe): EggLines {
   };
 }
 
-/** Whether a line's own words say that its eggs are counted out: to glaze, to serve, optional. */
+/** Whether a line's own words say that its eggs are counted out: to glaze, to serve, boiled, optional. */
 export function isLooseLine(line: Line): boolean {
-  return countsEggs(line) && (isOptional(line) || saysThatItIsBrushedOn(line));
+  return countsEggs(line) && (isOptional(line) || saysThatItIsBrushedOn(line) || saysThatTheyStayWhole(line));
 }
 
 function countsEggs({ food, reading }: Line): boolean {

@@ -53,12 +53,13 @@ function standsAlone(text: string, { start }: Span): boolean {
   return before === '(' || before === ',' || before === ';';
 }
 
-/** A word to be taken away with what joined it: `eggs (large)`, `eggs, large`, `large eggs`. */
+/** A word to be taken away with what joined it: `eggs (large)`, `eggs, large`, `large eggs`, `Eggs: 3 large`. */
 function withBrackets(text: string, { start, end }: Span): Span {
   if (text[start - 1] === '(' && text[end] === ')')
     return { start: start - (text[start - 2] === ' ' ? 2 : 1), end: end + 1 };
   // `eggs (size 7, at room temperature)`
   if (text[start - 1] === '(' && text.slice(end, end + 2) === ', ') return { start, end: end + 2 };
   if (text.slice(start - 2, start) === ', ' && /^(?:,|$)/.test(text.slice(end))) return { start: start - 2, end };
+  if (end === text.length && text[start - 1] === ' ') return { start: start - 1, end };
   return { start, end: text[end] === ' ' ? end + 1 : end };
 }
