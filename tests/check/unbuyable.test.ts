@@ -25,6 +25,15 @@ describe('unbuyable', () => {
     ]);
   });
 
+  test.for([
+    '1 packet active dry yeast (2¼ tsp)',
+    '1 package (2¼ teaspoons) active dry yeast',
+    '2 packets active dry yeast (4½ tsp)',
+    '1 (¼-oz) packet active dry yeast',
+  ])('knows a packet by the spoons that are in it: %s', (line) => {
+    expect(said(lines(line), 'unbuyable', { kitchens: ['us', 'uk', 'ca'] })).toEqual([]);
+  });
+
   test('names half an egg', () => {
     expect(said(lines('1½ large eggs'), 'unbuyable', { kitchens: ['us'] })).toEqual([
       expect.objectContaining({

@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { readme, withExample } from './readme-example.ts';
 import { folderOf, retare } from './retare.ts';
 
-const readme = readFileSync(new URL('../../packages/cli/README.md', import.meta.url), 'utf8');
+const text = readme();
 const post = ':::ingredients{kitchen=us}\n- 1 cup milk\n- 1½ large eggs\n:::\n\n:::method\nStir.\n:::\n';
-const commands = [...readme.matchAll(/^ {4}retare (.*)$/gm)].map(([, command]) => command ?? '');
+const commands = [...text.matchAll(/^ {4}retare (.*)$/gm)].map(([, command]) => command ?? '');
 
 test('the README has commands', () => {
   expect(commands.length).toBeGreaterThan(4);
@@ -16,4 +16,42 @@ test.for(commands)('`retare %s` runs', (command) => {
   expect(err).toBe('');
   expect(status).toBe(command.startsWith('check') ? 1 : 0);
   expect(out).not.toBe('');
+});
+
+test('the README shows what its draft prints (else run `node tests/cli/readme-write.ts`, and look at what changed)', () => {
+  expect(withExample(text)).toBe(text);
+});
+
+test('the README names every option of `draft`', () => {
+  const { out } = retare(['draft', '--help'], folderOf({}));
+  const options = [...out.matchAll(/^ {2}(--\w+(?: <\w+>)?)/gm)].map(([, option = '']) => option);
+  expect(options.length).toBeGreaterThan(3);
+  expect(options.filter((option) => !text.includes(`| \`${option}\` |`))).toEqual([]);
+});
+
+/** A post with a stand-in, a pan, an oven, a core temperature and a runner-up, and one with no version. */
+const posts = {
+  'whole.md': `---\nretare:\n  makes: 4 servings\n---\n\n:::ingredients{kitchen=us}\n- 2 (15-oz) cans butter beans\n- 1–1½ cups half-and-half\n- ½ lb kale\n:::\n\n:::method\nHeat to :oven[400°F]; bake in a :pan[8×8 in] to :core[165°F]{of=casserole}.\n:::\n`,
+  'none.md': ':::ingredients{kitchen=us}\n- ⅓ cup canned black beans\n- 1 cup corn\n:::\n',
+};
+
+test('the README names every key of the JSON', () => {
+  const { out } = retare(['draft', 'whole.md', 'none.md', '--for', 'uk', '--format', 'json'], folderOf(posts));
+  const keys = new Set<string>();
+  JSON.parse(out, (key, value) => {
+    if (key !== '' && !/^\d+$/u.test(key)) keys.add(key);
+    return value;
+  });
+  expect([...keys]).toEqual(expect.arrayContaining(['standIn', 'runnerUp', 'changes', 'because', 'pans', 'hold']));
+  expect([...keys].filter((key) => !text.includes(`\`${key}\``))).toEqual([]);
+});
+
+test('every number of the JSON is a decimal string, line numbers aside', () => {
+  const { out } = retare(['draft', 'whole.md', 'none.md', '--for', 'uk,au', '--format', 'json'], folderOf(posts));
+  const numbers: string[] = [];
+  JSON.parse(out, (key, value) => {
+    if (typeof value === 'number') numbers.push(key);
+    return value;
+  });
+  expect(new Set(numbers)).toEqual(new Set(['line']));
 });

@@ -18,7 +18,7 @@ import { decimal } from './decimal.js';
 import { isInDoubt } from './in-doubt.js';
 import { exactAmount, nativeWords, standInName } from './line-words.js';
 
-/** A number as a decimal string of six places, or of six digits where it is small. */
+/** A number as a decimal string: exact ones to twelve places, those of the search to six. */
 export type Decimal = string;
 
 /** A pack, as a shop labels it. */

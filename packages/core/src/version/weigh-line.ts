@@ -139,8 +139,24 @@ function labelGrams(pack: NonNullable<Stated['pack']>, weighing: Weighing): Weig
   if (listed !== undefined) return { grams: listed.grams, millilitres: null };
   // `4 (6 to 8-oz) fillets` count by the middle of both.
   const size = pack.sizeHigh == null ? pack.size : pack.size.times(pack.sizeHigh).sqrt();
-  return weigh(size, pack.unit, food, scales(weighing));
+  const measured = weigh(size, pack.unit, food, scales(weighing));
+  return { ...measured, grams: spoonedOut(pack.unit, measured.grams, weighing)?.grams ?? measured.grams };
 }
+
+/**
+ * The shop's pack that is meant where a packet's spoons are told instead of its label: `1 packet (2¼ tsp)` of yeast is the usual one,
+ * which weighs what its label says.
+ */
+function spoonedOut(unit: string, grams: Exact | null, { food, kitchen }: Weighing): Pack | null {
+  if (!spoons.has(unit) || grams === null || food === null) return null;
+  const far = (pack: Pack): Exact => pack.grams.dividedBy(grams).ln().abs();
+  const near = (soldIn(food, kitchen.id)?.packs ?? []).filter((pack) => far(pack).lessThanOrEqualTo(spoonedLimit));
+  return near.sort((a, b) => far(a).comparedTo(far(b)))[0] ?? null;
+}
+
+const spoons: ReadonlySet<string> = new Set(['tsp', 'tbsp']);
+/** A spoon of a powder differs so much from cook to cook, as a logarithm. Common practice, no source. */
+const spoonedLimit = '0.3';
 
 /** Whether a shop's pack is the one that is written. The ounces on a carton of something that pours are fluid ones. */
 export function isLabelled(pack: Pack, written: { size: Exact; unit: string }, food: Food): boolean {
