@@ -199,7 +199,35 @@ const ranges: Worked[] = [
   },
 ];
 
-const tables = { byDensity, byVolume, butter, byPack, byCounter, unchanged, ranges };
+/** Heaped spoons count two level ones, rounded ones one and a half, scant ones nine tenths: common practice, no source. */
+const filled: Worked[] = [
+  {
+    from: 'uk',
+    line: '2 heaped tbsp cocoa powder',
+    to: 'eu',
+    becomes: '2 heaped tbsp cocoa powder',
+    by: 'the same spoon',
+  },
+  {
+    from: 'us',
+    line: '2 heaping tablespoons cocoa powder',
+    to: 'uk',
+    becomes: '2 heaping tablespoons cocoa powder',
+    by: 'a spoon 1.4 % larger',
+  },
+  {
+    from: 'uk',
+    line: '1 heaped tbsp olive oil',
+    to: 'au',
+    becomes: '1½ tbsp olive oil',
+    by: '30 ml in spoons of 20 ml',
+  },
+  { from: 'au', line: '1 heaped tbsp olive oil', to: 'uk', becomes: '40 ml olive oil', by: 'two spoons of 20 ml' },
+  { from: 'us', line: '1 scant cup milk', to: 'uk', becomes: '210 ml milk', by: '0.9 × 236.6 ml' },
+  { from: 'uk', line: '1 level tbsp olive oil', to: 'au', becomes: '3 tsp olive oil', by: '15 ml' },
+];
+
+const tables = { filled, byDensity, byVolume, butter, byPack, byCounter, unchanged, ranges };
 
 describe.for(Object.entries(tables))('a line converted (%s)', ([, rows]) => {
   test.for(rows)('$line from $from reads $becomes in $to: $by', ({ from, line, to, becomes }) => {

@@ -103,6 +103,17 @@ describe('ranges, options and gestures', () => {
     else expect(text).toMatch(becomes);
   });
 
+  test.for([
+    ['uk', '1 rounded tsp mustard', 'eu', '1 rounded tsp mustard'],
+    ['us', '1 rounded tsp mustard', 'au', '1 rounded tsp mustard'],
+    ['uk', '1 heaped tbsp olive oil', 'au', '1½ tbsp olive oil'],
+  ] as const)(
+    'in %s %s in %s is %s: the word stays with the spoon, else level measures are counted',
+    ([from, line, to, is]) => {
+      expect(linesOf(worked({ kitchen: from, lines: [line] }, to))).toEqual([is]);
+    },
+  );
+
   test('what is served beside the dish is not drawn away from its size by other lines', () => {
     const result = worked({ kitchen: 'eu', lines: ['500 g carrots', '200 g butter, to serve'] }, 'uk');
     expect(linesOf(result)[1]).toBe('200 g butter, to serve');

@@ -1,4 +1,5 @@
 import type { Exact } from '../exact.js';
+import { type Fill, fillIn } from './fill.js';
 import type { LineReading } from './reading.js';
 import type { UnitId } from './unit.js';
 
@@ -7,6 +8,8 @@ export interface Term {
   low: Exact;
   high: Exact | null;
   unit: UnitId;
+  /** How full a spoon or cup is, in the author's word (`heaped`); level where there is none. */
+  fill?: Fill | null;
 }
 
 /** An amount as it stands in a version. */
@@ -26,7 +29,9 @@ export function statedIn(reading: LineReading): Stated | null {
   if (first === undefined) return null;
   const { pack } = reading;
   return {
-    statements: reading.amounts.map(({ low, high, unit }) => [{ low, high, unit }]),
+    statements: reading.amounts.map(({ low, high, unit, span }) => [
+      { low, high, unit, fill: fillIn(reading.text.slice(span.start, span.end), unit) },
+    ]),
     pack: pack === null ? null : { size: pack.size, sizeHigh: pack.sizeHigh, unit: pack.unit, word: pack.word },
     eggSize: null,
     approx: first.approx,
@@ -62,5 +67,6 @@ function sameTerms(one: readonly Term[], other: readonly Term[]): boolean {
 
 function sameTerm(one: Term, other: Term | undefined): boolean {
   if (other === undefined || one.unit !== other.unit || !one.low.equals(other.low)) return false;
+  if ((one.fill ?? null) !== (other.fill ?? null)) return false;
   return one.high === null || other.high === null ? one.high === other.high : one.high.equals(other.high);
 }

@@ -103,7 +103,8 @@ export function writeTerm(term: Term): string {
   const number = to === null || to === from ? from : `${from}–${to}`;
   const word = writeUnit(unit, high ?? low);
   if (word === '') return number;
-  return word.startsWith('°') ? `${number}${word}` : `${number} ${word}`;
+  const fill = term.fill == null ? '' : `${term.fill} `;
+  return word.startsWith('°') ? `${number}${word}` : `${number} ${fill}${word}`;
 }
 
 /** From 1000 g and 1000 ml up a cook writes kilograms and litres. */

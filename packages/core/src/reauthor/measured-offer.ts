@@ -9,7 +9,7 @@ import { type Measure, measuresBy } from '../kitchen/measure.js';
 import { marksOn } from '../kitchen/wrapper.js';
 import { type Need, stateMeasure, tablesFor } from '../version/land.js';
 import { stateRange } from '../version/land-range.js';
-import { ownRange } from '../version/own-range.js';
+import { ownMeasure } from '../version/own-measure.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { costOfLeft, isShort, leftoverCost } from './leftover-cost.js';
@@ -24,9 +24,9 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   const need = needOf(demand, context);
   const step = { base: Number.POSITIVE_INFINITY };
   const growing = { list, demand, sold, density, step };
+  addOwnMeasure(list, demand, sold, context);
   addTables(tablesFor(need, context.kitchen), 0, growing, context);
   addWholePacks(list, demand, sold, context);
-  addOwnRange(list, demand, sold, context);
   addPinch(list, demand, context, density);
   // Nothing else is near: then a little more than its packs hold.
   if (!list.hasNear(demand.quantity))
@@ -121,14 +121,15 @@ function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, conte
   }
 }
 
-/** A range of spoons or cups that the kitchen measures as it is written is offered so. */
-function addOwnRange(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
+/** A range of spoons that the kitchen measures as it is written, and heaped spoons, are offered so. */
+function addOwnMeasure(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
   const stated = statedIn(demand.reading);
-  if (stated === null || demand.lines.length > 1 || demand.lines[0]?.food !== demand.food || !ownRange(stated, context))
-    return;
-  const { quantity } = demand;
-  const fixed = leftoverCost(quantity, demand, sold, context.weights);
-  list.add(demand, quantity, fixed, () => ({ ...stated, statements: stated.statements.slice(0, 1) }));
+  if (stated === null || demand.lines.length > 1 || demand.lines[0]?.food !== demand.food) return;
+  const ratio = ownMeasure(stated, context);
+  if (ratio === null) return;
+  const size = demand.quantity * ratio.toNumber();
+  const fixed = leftoverCost(size, demand, sold, context.weights);
+  list.add(demand, size, fixed, () => ({ ...stated, statements: stated.statements.slice(0, 1) }));
 }
 
 /** Of what the larder does not know nobody can say that a shop does not weigh it: its weight is stated, and not judged. */

@@ -14,7 +14,7 @@ import { marksOn } from '../kitchen/wrapper.js';
 import type { EggsThere } from './egg-lines.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
-import { ownRange } from './own-range.js';
+import { ownMeasure } from './own-measure.js';
 import { isSizedPieces, pieceSizeIn } from './sized-pieces.js';
 import { isContainer, type WeighedAmount, weighingOf, weighReading } from './weigh-line.js';
 import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
@@ -208,7 +208,7 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper };
   const landed = land(need, kitchen);
   if (landed === null) return unlanded(weighed.low, kitchen) ?? unweighed(stated);
-  if (ownRange(stated, conversion)) return unweighed(stated);
+  if (ownMeasure(stated, conversion) !== null) return unweighed(stated);
   const spread = spreadOf(weighed);
   const range = weighed.high === null ? null : landRange(weighed.low, weighed.high, { ...need, spread }, kitchen);
   if (range === null) return stateMeasure(landed.measure, stated.approx);

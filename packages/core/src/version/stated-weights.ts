@@ -1,5 +1,6 @@
 import type { Quantity } from '../amount/reading.js';
 import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit, millilitresIn } from '../amount/size.js';
+import { statedIn } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
 import { nothingStated, pieceKey, type StatedEgg, type StatedWeights, weigh } from '../food/weigh.js';
 import { ediblePart, eggSizeNamed, partOfEgg } from '../kitchen/egg.js';
@@ -23,6 +24,8 @@ export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): State
     if (food === null || reading.pack !== null) continue;
     // Only two single numbers say how heavy a cup or a piece is.
     if (reading.amounts.some(({ high }) => high !== null)) continue;
+    // And none that is not level.
+    if (statedIn(reading)?.statements.some(([term]) => term?.fill != null)) continue;
     const grams =
       first(reading.amounts, ({ unit, low }) => (isMassUnit(unit) ? low.times(gramsIn(unit)) : null)) ??
       byVolume(line, kitchen);

@@ -1,7 +1,8 @@
 import { type UnsizedContainer, unsizedContainer } from '../amount/container.js';
+import { fillFactor } from '../amount/fill.js';
 import type { LineReading } from '../amount/reading.js';
 import { dimensionOf, isMassUnit, isVolumeUnit } from '../amount/size.js';
-import { type Stated, statedIn } from '../amount/stated.js';
+import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
 import type { Food, Pack } from '../food/food.js';
@@ -69,9 +70,11 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
   const unit = first.unit;
   const usual = isContainer(unit) ? unsizedPack(unit, weighing) : null;
   if (usual !== null) return counted(first.low, first.high, usual, weighing);
-  const low = sum(terms.map((term) => weighTerm(term.low, term.unit, stated, weighing)));
+  const each = (value: Exact, { unit: of, fill }: Term): Weighed =>
+    weighTerm(value.times(fillFactor(fill, of)), of, stated, weighing);
+  const low = sum(terms.map((term) => each(term.low, term)));
   const ranged = terms.some((term) => term.high !== null);
-  const high = ranged ? sum(terms.map((term) => weighTerm(term.high ?? term.low, term.unit, stated, weighing))) : null;
+  const high = ranged ? sum(terms.map((term) => each(term.high ?? term.low, term))) : null;
   const count = dimensionOf(unit) === 'count' ? first.low : null;
   return { low, high, dimension: dimensionOf(unit), drainedGrams: null, pack: null, count };
 }
