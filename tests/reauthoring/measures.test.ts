@@ -196,6 +196,21 @@ describe('a pot too large for one jug or eight cups', () => {
     expect(rulesOf(line)).toEqual([]);
   });
 
+  // Worked out by hand from 453.59237 g to the pound and counter steps of ¼ lb and 50 g.
+  test.for([
+    ['uk', '1 kg floury potatoes, peeled', 'us', '2¼ lb russet potatoes, peeled'],
+    ['eu', '1.5 kg carrots', 'us', '3¼ lb carrots'],
+    ['uk', '1 kg floury potatoes, peeled', 'ca', '1 kg russet potatoes, peeled'],
+  ] as const)('and %s %s are what the shop weighs off in %s: %s', ([native, amount, reader, expected]) => {
+    const line = converted(amount, native, reader);
+    expect(textOf(line)).toBe(expected);
+    expect(rulesOf(line)).toEqual([]);
+  });
+
+  test('but little of it is measured at home', () => {
+    expect(textOf(converted('150 g carrots, diced', 'uk', 'us'))).toMatch(/cup/u);
+  });
+
   test('and twelve cups of flour without a scale keep their weight, with a finding', () => {
     // 12 cups of 125 g (USDA SR26 20081, cup) are 1.5 kg; eight and three quarter cups would be a fifth less.
     const line = converted('12 cups all-purpose flour', 'us', 'ca');

@@ -36,7 +36,9 @@ export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted): Can
   const counter = counterGrams(kitchen);
   // A little less than the counter weighs off is bought as its first step.
   const isWeighedOff = wanted.unit === 'g' && Math.log(counter / wanted.grams) <= 0.35;
-  if (sold?.loose && !sold.singly && sold.packs.length === 0 && isWeighedOff)
+  // What is sold singly too is weighed off only where there is no scale, and from a pound or so.
+  const isHeavy = !sold?.singly || (kitchen.scale === null && !food.pours && wanted.grams >= 4 * counter);
+  if (sold?.loose && sold.packs.length === 0 && isWeighedOff && isHeavy)
     return { list: byTheStep(wanted.grams, counter), setsBatch: false, step: 0 };
   return measured(food, kitchen, sold, wanted);
 }
@@ -143,6 +145,12 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     const noCup = food.byEye === 'only' && kitchen.scale === null && as.unit === 'g' && as.grams >= 0.75 * leastPart;
     for (const way of waysFor(food, kitchen, as, density)) if (!noCup || way === 'spoon') add(way, least);
     if (kitchen.scale === null) add('wrapper', least);
+    // Under a pound of what is sold singly too the counter is one more tool.
+    if (kitchen.scale === null && as.unit === 'g' && sold?.loose) {
+      const counter = counterGrams(kitchen);
+      step = Math.min(step, counter);
+      found.push(...byTheStep(as.grams, counter).map(({ grams }) => ({ grams, fixed: least * awkwardness })));
+    }
     if (kitchen.scale === null && as.unit === 'g' && sold !== null) {
       found.push(...byPack(sold, as.grams, least));
       if (food.byEye === 'only') inParts.push(...partsByEye(food, sold, as.grams, least));

@@ -54,7 +54,7 @@ const bags: Sold = {
 
 /**
  * Foods of the built-in larder, and a few made by hand: tins used whole or by halves that are kept or go off, a soup that goes off, a fat in
- * blocks, mince from the counter, buns by the bag.
+ * blocks, mince and roots from the counter, buns by the bag.
  */
 export const foods: ReadonlyMap<string, Food> = new Map([
   ...larder.foods,
@@ -64,6 +64,7 @@ export const foods: ReadonlyMap<string, Food> = new Map([
     food('frozen-half-tin', 'bulk', packed([180, 420], 'half'), { keeps: frozen }),
     food('no-half-tin', 'bulk', packed([250], 'half'), { keeps: fresh }),
     food('loose-mince', 'bulk', atCounter, { keeps: fresh }),
+    food('loose-root', 'bulk', { ...atCounter, singly: true }),
     food('bun', 'bulk', bags, {
       keeps: fresh,
       pieces: [{ unit: 'count', size: null, grams: new Exact(50), source: 'made by hand' }],

@@ -64,6 +64,7 @@ const partners = {
     'frozen-half-tin',
     'no-half-tin',
     'loose-mince',
+    'loose-root',
     'bun',
   ],
   gelling: ['setting-powder'],
@@ -117,7 +118,7 @@ function line(id: string, choosing: Choosing, potful: boolean): Wanted {
 
 const counted: ReadonlySet<string> = new Set(['onion', 'carrot', 'bun']);
 /** Foods that are weighed even where there is no scale. */
-const weighed: ReadonlySet<string> = new Set(['unsalted-butter', 'block-fat', 'loose-mince']);
+const weighed: ReadonlySet<string> = new Set(['unsalted-butter', 'block-fat', 'loose-mince', 'loose-root']);
 
 function inDish(id: string, { random, kitchen, foods }: Choosing, potful: boolean): Omit<Wanted, 'beside'> {
   const food = foods.get(id);

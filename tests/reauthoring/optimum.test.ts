@@ -126,7 +126,7 @@ describe('the version that is chosen', () => {
     expect(new Set(drifts)).toEqual(new Set(['0.000000000']));
   });
 
-  test.for(['egg-white', 'egg-yolk', 'bun', 'loose-mince', 'frozen-half-tin', 'no-half-tin', 'to serve'])(
+  test.for(['egg-white', 'egg-yolk', 'bun', 'loose-mince', 'loose-root', 'frozen-half-tin', 'no-half-tin', 'to serve'])(
     'is also of recipes with %s',
     (word) => {
       const having = feasible.filter(({ small }) => small.wanted.some(({ text }) => text.includes(word)));

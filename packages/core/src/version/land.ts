@@ -124,9 +124,15 @@ function withoutMarked(tables: readonly Table[]): Table[] {
 /** A weight of a food that is only weighed off at the counter is bought as it will be used. */
 function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitchen): boolean {
   const sold = soldIn(food, kitchen.id);
-  if (!sold?.loose || sold.singly || sold.packs.length > 0 || dimension === 'volume') return false;
-  return weighed.grams?.greaterThanOrEqualTo(counterStepGrams(kitchen)) ?? false;
+  if (!sold?.loose || sold.packs.length > 0 || dimension === 'volume') return false;
+  // Potatoes are sold singly too: a scale weighs any weight of them, and without one nobody fills seven cups.
+  if (sold.singly && (kitchen.scale !== null || food.pours)) return false;
+  const least = counterStepGrams(kitchen).times(sold.singly ? fewestSteps : 1);
+  return weighed.grams?.greaterThanOrEqualTo(least) ?? false;
 }
+
+/** Under so many of the counter's steps a cup or a piece is nearer to what is wanted: a pound. Common practice, no source. */
+const fewestSteps = 4;
 
 /** What the shop weighs off, where a food is bought so and there is nothing at home to weigh it with. */
 function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
