@@ -34,6 +34,12 @@ describe('a can without a size', () => {
     expect(reauthored(lines, 'us', 'uk')).toEqual(['2 × 400 g tins butter beans', '400 ml chicken stock']);
   });
 
+  test('of eggs is a dozen eggs of the country', () => {
+    // 12 large US eggs, 49.9 g each without the shell, are ten of the UK middle of 59.84 g: 598.8 and 598.4 g.
+    expect(textOf(converted('1 carton eggs', 'us', 'uk'))).toBe('10 eggs');
+    expect(textOf(converted('1 carton eggs', 'us', 'us'))).toBe('1 carton eggs');
+  });
+
   test('is bought as the usual one', () => {
     const bought = converted('1 can evaporated milk', 'us', 'us').bought;
     expect(bought?.packs.map(({ count, pack }) => `${count} × ${pack.size} ${pack.unit}`)).toEqual(['1 × 12 floz']);

@@ -69,6 +69,8 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
   if (stated.pack !== null) return weighPacks(stated, weighing);
   const unit = first.unit;
   const usual = isContainer(unit) ? unsizedPack(unit, weighing) : null;
+  if (usual !== null && usual.unit === 'count' && partOfEgg(weighing.food) !== null)
+    return weighStated({ ...stated, statements: [[piecesIn(first, usual)]] }, weighing);
   if (usual !== null) return counted(first.low, first.high, usual, weighing);
   const each = (value: Exact, { unit: of, fill }: Term): Weighed =>
     weighTerm(value.times(fillFactor(fill, of)), of, stated, weighing);
@@ -82,6 +84,11 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
 /** What the native line weighs. */
 export function weighReading(reading: LineReading, weighing: Weighing): WeighedAmount | null {
   return weighStated(statedIn(reading), weighing);
+}
+
+/** A carton of eggs is a dozen eggs of the kitchen's size, not so many grams. */
+function piecesIn({ low, high }: Term, { size }: Pack): Term {
+  return { low: low.times(size), high: high?.times(size) ?? null, unit: 'count' };
 }
 
 function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stated, weighing: Weighing): Weighed {
