@@ -175,6 +175,15 @@ describe('a line asks for no more than its packs hold', () => {
   });
 });
 
+// A quarter cup of chopped coriander weighs 4 g (USDA SR26 11165, cup): less than a kitchen scale shows well.
+test.for([
+  ['us', 'us-scale', '¼ cup fresh cilantro, chopped'],
+  ['us', 'au', '3 tbsp coriander leaves, chopped'],
+  ['us', 'uk', '3½ tbsp fresh coriander, chopped'],
+] as const)('a few leaves are too light for a scale, from %s to %s', ([from, to, becomes]) => {
+  expect(reauthored(['¼ cup fresh cilantro, chopped'], from, to).map(textOf)).toEqual([becomes]);
+});
+
 describe('shares of a carton', () => {
   const carton = { size: 237, unit: 'ml', word: 'carton' } as const;
 

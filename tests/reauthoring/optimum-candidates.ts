@@ -205,7 +205,9 @@ function waysFor(food: Food, kitchen: Kitchen, { grams, unit }: Wanted, density:
     (way) => way !== 'spoon',
   ) as string[];
   if (byWeight && !ways.includes('scale')) ways.push('scale');
-  if (little && (!byWeight || grams < (scale ?? 0))) ways.unshift('spoon');
+  const light = scale !== undefined && grams < scale;
+  if (light || (little && !byWeight)) ways.unshift('spoon');
+  if (light && unit === 'ml' && !ways.includes('cup')) ways.push('cup');
   return ways;
 }
 

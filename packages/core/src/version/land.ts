@@ -87,8 +87,12 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
   const atHome = (pours ? kitchen.measures.pours : kitchen.measures.dry).filter((way) => way !== 'spoon');
   if (!isDividedOnly(need, food, kitchen)) ways.push(...atHome);
   if (dimension === 'mass' && weighs && !ways.includes('scale')) ways.push('scale');
-  // Too little for the scale: the smallest spoons are still there.
-  if (smallVolume && !ways.includes('spoon') && isBelowScale(weighed, kitchen)) ways.push('spoon');
+  // Too little for the scale: the smallest spoons are still there, and cups for a few leaves.
+  if (isBelowScale(weighed, kitchen)) {
+    const isLight = weighs && weighed.grams !== null;
+    if ((smallVolume || isLight) && !ways.includes('spoon')) ways.push('spoon');
+    if (isLight && dimension === 'volume' && !ways.includes('cup')) ways.push('cup');
+  }
   const measuresOf = (way: Way): readonly Measure[] =>
     way === 'spoon' && spread > 1 ? spoonsOfRange(kitchen) : measuresBy(kitchen, way);
   const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresOf(way) }));
