@@ -53,6 +53,9 @@ describe('other ways of writing a food', () => {
     ['parsely', 'parsley', 'letters that changed places'],
     ['brocolli', 'broccoli', 'other letters doubled'],
     ['potatoe', 'potato', 'a letter too many, though the plural is as near'],
+    ['fresh whole milk', 'whole-milk', 'what tells more stays longer'],
+    ['fresh Italian sausages', 'italian-sausage', 'what tells more stays longer'],
+    ['fresh baby corn', 'baby-corn', 'what tells more stays longer'],
     ['dried whole chiles de arbol', 'dried-red-chilli', 'what is only sold dried'],
     ['swiss or rainbow chard', 'swiss-chard', 'a head word that two share'],
     ['wheat or rye flour', 'plain-flour', 'a head word that two share'],
@@ -82,6 +85,18 @@ describe('other ways of writing a food', () => {
 
   test.for(['rub', 'quorn', 'gravel', 'moon', '', '/', 'or', 'of', 'or or', 'the'])('`%s` is no food', (words) => {
     expect(idOf(words)).toBe(null);
+  });
+
+  test('every name of the larder means its own food', () => {
+    const others = [...foods.values()].flatMap((food) =>
+      Object.entries(food.names).flatMap(([kitchen, names]) =>
+        names
+          .flatMap(({ one, many }) => [one, many])
+          .filter((name) => idOf(name, kitchen === 'any' ? 'us' : kitchen) !== food.id)
+          .map((name) => `${name}: ${idOf(name, kitchen)}`),
+      ),
+    );
+    expect(others).toEqual([]);
   });
 
   test('a name means another food in another kitchen', () => {

@@ -81,6 +81,7 @@ describe('how a food is measured', () => {
     ['5 pods cardamom', 'cardamom-pods', 'a pod is whole'],
     ['2 inches cinnamon', 'cinnamon-stick', 'a stick has a length'],
     ['1 can chipotles in adobo', 'chipotle-in-adobo', 'what it lies in is in the name'],
+    ['1 can diced tomatoes with green chiles', 'tomatoes-with-chiles', 'what it comes with is in the name'],
     ['1 can chicken', null, 'the counter sells no tins'],
     ['1 can mushrooms', 'tinned-mushrooms', 'not those of the counter'],
     ['1 can broccoli', null, 'the counter sells no tins'],

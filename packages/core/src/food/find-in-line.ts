@@ -76,11 +76,11 @@ function namedAs(reading: LineReading, find: (words: string) => FoundFood | null
   return shared !== null || amounts.length > 0 ? shared : firstOfTwo(text, span, find);
 }
 
-/** Where the words end that say what the food lies in, as names do: `chipotles in adobo`, `tuna in oil`. */
+/** Where the words end that say what the food lies in or with, as names do: `chipotles in adobo`, `tomatoes with chilies`. */
 function endIn(reading: LineReading): number {
   const [behind] = clausesBehind(reading);
   const end = reading.food?.span.end ?? 0;
-  const isIn = behind?.adjoins && !behind.inBrackets && /^in\s+\p{L}+(?:\s\p{L}+)?$/iu.test(behind.text);
+  const isIn = behind?.adjoins && !behind.inBrackets && /^(?:in|with)\s\p{L}+(?:\s\p{L}+)?$/iu.test(behind.text);
   return isIn ? reading.text.indexOf(behind.text, end) + behind.text.length : end;
 }
 

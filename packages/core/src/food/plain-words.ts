@@ -1,5 +1,5 @@
 import type { Food } from './food.js';
-import { hasNameWord, isFreshProduce, isRaw, soldIn } from './traits.js';
+import { hasNameWord, isFreshProduce, isOnlyTinned, isRaw, soldIn } from './traits.js';
 
 const list = (words: string): string[] => words.split(/\s+/).filter((word) => word !== '');
 
@@ -55,11 +55,12 @@ const some: ReadonlyMap<string, Fits> = new Map(
       [
         'fresh',
         (food, said) =>
-          (!hasNameWord(food, 'dried', 'ground', 'powder') || grinding.some((word) => said.has(word))) &&
-          (food.role !== 'bulk' || !soldIn(food, 'can', 'tin') || isFreshProduce(food)),
+          food.role === 'bulk'
+            ? !isOnlyTinned(food) && !hasNameWord(food, 'dried')
+            : !hasNameWord(food, 'dried', 'ground', 'powder') || grinding.some((word) => said.has(word)),
       ],
       // `White whole wheat flour` is not `white wheat flour`.
-      ['whole', (food) => food.role !== 'flour' && !hasNameWord(food, 'ground', 'powder')],
+      ['whole', (food) => food.role !== 'flour' && food.role !== 'liquid' && !hasNameWord(food, 'ground', 'powder')],
       ['dry dried', keepsDry],
       ['mini miniature', ({ role }) => role !== 'egg'],
       ['toasted roasted', toasts],
@@ -96,6 +97,11 @@ export function isPlain(word: string): boolean {
 
 /** `90% lean beef`, `80/20`: a share, or a size. */
 const isNumber = (word: string): boolean => /^(?:\d\d%?|\d%)$/.test(word);
+
+/** Whether a plain word says something of some foods, so that it is left out after those that say nothing; `fresh` says least. */
+export function isTelling(word: string): boolean {
+  return word !== 'fresh' && some.has(word);
+}
 
 /** Whether a plain word that was left out changes nothing about this food. */
 export function changesNothing(word: string, food: Food, said: ReadonlySet<string>, unmeasured: boolean): boolean {
