@@ -130,8 +130,11 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     const sizes = isMarked && way === 'spoon' ? teaspoons(kitchen) : sizesOf(way, kitchen, sold);
     const each = way === 'scale' || way === 'wrapper' ? 1 : density;
     if (sizes.length === 0 || Number.isNaN(each)) return;
-    const own = way === 'spoon' ? Math.min(...sizes.map(({ size }) => size)) : gapIn(sizes, wanted.grams / each);
-    step = Math.min(step, own * each);
+    const at = wanted.grams / each;
+    const holds = sizes.map(({ size }) => size);
+    const own = way === 'spoon' ? Math.min(...holds) : gapIn(sizes, at);
+    // What no spoon holds is not measured by the smallest of them.
+    if (way !== 'spoon' || at <= Math.max(...holds)) step = Math.min(step, own * each);
     const byLabel = !evenShort && labelsAreIn(way === 'scale' || way === 'wrapper' ? 'mass' : 'volume', sold);
     for (const { size, awkward } of sizes) {
       const grams = size * each;

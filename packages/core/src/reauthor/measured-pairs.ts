@@ -68,7 +68,8 @@ export function stepAt(size: number, measures: readonly Measure[]): number {
   const way = measures[0]?.way;
   if (way === 'counter' || way === 'pack') return Number.POSITIVE_INFINITY;
   const smallest = measures[0]?.near ?? Number.POSITIVE_INFINITY;
-  if (way === 'spoon') return smallest;
+  // What no spoon holds is not measured by the smallest of them.
+  if (way === 'spoon') return size > (measures.at(-1)?.near ?? 0) ? Number.POSITIVE_INFINITY : smallest;
   const at = firstFrom(measures, size);
   const [below, above] = [measures[at - 1]?.near, measures[at]?.near];
   if (below === undefined) return smallest;
