@@ -130,6 +130,11 @@ describe('a size of eggs as authors write it', () => {
   });
 });
 
+test.for(['egg yolks', 'egg whites', 'eggs'])('a size word is no part of the name in 3 medium %s', (name) => {
+  expect(lineOf(`3 medium ${name}`, 'uk').reading.food?.text).toBe(name);
+  expect(lineOf('250 g medium egg noodles', 'uk').reading.food?.text).toBe('medium egg noodles');
+});
+
 test('what an author says that eggs of one size weigh does not make others as heavy', () => {
   const [, small, big] =
     versionOf({ kitchen: 'us', lines: ['2 large eggs (104 g)', '1 small egg', '1 egg'] }, 'us').parts[0]?.lines ?? [];

@@ -115,13 +115,14 @@ describe('eggs that stay in one piece', () => {
   test.for([
     { line: '6 hard-boiled eggs, quartered', method: 'Toss everything.' },
     { line: '6 eggs, soft boiled', method: 'Toss everything.' },
+    { line: '12 eggs', method: 'Boil them for 10 minutes.', makes: '24 deviled eggs' },
     { line: '12 large eggs', method: 'Boil the eggs for 10 minutes. Cool, peel and halve the eggs.' },
     { line: '6 large eggs', method: 'Make six wells and crack an egg into each. Cook until the eggs are set.' },
     { line: '4 eggs', method: 'Fry the eggs in butter. Top each plate with an egg.' },
-  ])('are as many in every kitchen: $line / $method', ({ line, method }) => {
+  ])('are as many in every kitchen: $line / $method', ({ line, method, makes = '4 plates' }) => {
     const count = line.slice(0, line.indexOf(' '));
     for (const to of kitchenIds.filter((id) => id !== 'us')) {
-      const recipe = post([...salad, line], { method });
+      const recipe = { ...post([...salad, line], { method }), makes };
       for (const version of [drafted(recipe, to).version, versionFor(recipe, to, setting)])
         expect([to, last({ version }).split(' ')[0]]).toEqual([to, count]);
     }

@@ -39,6 +39,8 @@ function noAmountWords(
     return `nothing that ${aOf(kitchen)} cook can buy or measure comes near to the ${name}${anchor.slice(0, -1)}`;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   const packed = (sold?.packs.length ?? 0) > 0;
+  if (food?.role === 'egg')
+    return `no number of ${name}${anchor} that ${aOf(kitchen)} cook can buy comes nearer than ${size(pack)}, and ${batch} asks for ${size(need)}`;
   return packed
     ? `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${size(pack)}, and ${batch} asks for ${size(need)}`
     : `the nearest that ${aOf(kitchen)} cook measures of ${name}${anchor} is ${size(pack)}, and ${batch} asks for ${size(need)}`;

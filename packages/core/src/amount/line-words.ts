@@ -95,7 +95,7 @@ export const keptPairs: Readonly<Record<string, readonly string[]>> = {
   quality: [],
   bone: ['broth', 'marrow'],
   mashed: ['potato'],
-  medium: ['grain', 'egg', 'cheddar'],
+  medium: ['grain', 'egg noodle', 'egg noodles', 'cheddar'],
   little: ['gem', 'gems'],
   baby: [],
   raw: ['sugar'],

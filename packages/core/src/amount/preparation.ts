@@ -72,7 +72,9 @@ function isPreparation(tokens: Tokens, at: number): boolean {
   if (kind !== 'word') return false;
   const compound = compoundAt(tokens, at);
   if (compound !== null && compound !== lower) return leadingPreparation.has(compound) || isPreparedCompound(compound);
-  if (kept.get(lower)?.includes(tokens.word(at + 1))) return false;
+  const next = tokens.word(at + 1);
+  const isKept = (pair: string): boolean => pair === next || pair === `${next} ${tokens.word(at + 2)}`;
+  if (kept.get(lower)?.some(isKept)) return false;
   if (leadingPreparation.has(lower) || isAdverb(lower)) return true;
   // `mixed toasted crushed peanuts`, but `mixed spice` and `toasted sesame oil`.
   return kindOrPreparation.has(lower) && isPreparation(tokens, at + 1);

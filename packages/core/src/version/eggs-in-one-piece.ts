@@ -22,8 +22,12 @@ const handling = new Set(
 const mixing = ['beat', 'whisk', 'whip', 'mix', 'stir', 'fold', 'blend', 'combin', 'separat', 'scrambl', 'cream'];
 const eggs = new Set(['egg', 'eggs']);
 
-/** Whether a method boils, poaches or fries its eggs, or cracks one into each place, and mixes them into nothing. */
-export function staysWhole({ steps }: Recipe): boolean {
+/**
+ * Whether a method boils, poaches or fries its eggs, or cracks one into each place, and mixes them into nothing; or what it makes is
+ * counted in eggs: `24 devilled eggs`.
+ */
+export function staysWhole({ steps, makes }: Recipe): boolean {
+  if (makes !== null && /\beggs?\b/i.test(makes)) return true;
   const sentences = steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.;!?\n]/));
   const own = sentences
     .map((sentence) => sentence.match(/\p{L}+/gu) ?? [])
