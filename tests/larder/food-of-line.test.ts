@@ -40,7 +40,7 @@ describe('a kind that is named behind the food', () => {
   });
 });
 
-describe('a spoon of a bare herb', () => {
+describe('a spoon of a bare herb or fruit', () => {
   test.for([
     ['1 tsp basil', 'dried-basil'],
     ['2 tbsp parsley', 'dried-parsley'],
@@ -53,6 +53,8 @@ describe('a spoon of a bare herb', () => {
     ['1 tbsp fresh thyme', 'thyme'],
     ['1 tbsp sage leaves', 'sage'],
     ['1 tsp ginger paste', 'ginger'],
+    ['2 tbsp lemon', 'lemon-juice'],
+    ['1 tsp lemon, zested', 'lemon'],
     ['1 tbsp ginger, grated', 'ginger'],
     ['2 tbsp brewed tea', 'tea'],
     ['1 cup basil', 'basil'],
@@ -78,6 +80,8 @@ test('a word that the line was read without may make another food of it', () => 
 describe('how a food is measured', () => {
   test.for([
     ['5 ears of corn', 'corn-on-the-cob', 'an ear is the whole cob'],
+    ['1 cube vegetable stock', 'vegetable-stock-cube', 'a cube is no liquid'],
+    ['2 bags of tea', 'tea-leaves', 'a bag holds leaves'],
     ['5 pods cardamom', 'cardamom-pods', 'a pod is whole'],
     ['2 inches cinnamon', 'cinnamon-stick', 'a stick has a length'],
     ['1 can chipotles in adobo', 'chipotle-in-adobo', 'what it lies in is in the name'],

@@ -46,5 +46,6 @@ export function partOf(words: readonly PhraseWord[], speech: Speech): Named | nu
   if (turned !== null && first !== undefined && last !== undefined) {
     return { id: turned.id, start: first.start, end: last.end };
   }
-  return longestName(whole, speech);
+  // `Cream of celery` is neither.
+  return longestName(part, speech) === null ? longestName(whole, speech) : null;
 }

@@ -50,13 +50,19 @@ export function asMeasured(reading: LineReading): Measured[] {
   return [...measured(affixes, (each) => each.role === 'bulk' && isOnlyTinned(each)), ...measured(affixes)];
 }
 
+/** Words for the thing counted, with what they add to the food's name. */
+const shapes: readonly (readonly [RegExp, Affix])[] = [
+  [/\bears?\b/i, { before: 'ear ', after: '' }],
+  [/\bsheets?\b/i, { before: '', after: ' sheet' }],
+  [/\b(?:leaf|leaves)\b/i, { before: '', after: ' leaf' }],
+  [/\bpods?\b/i, { before: '', after: ' pods' }],
+  [/\bcubes?\b/i, cube],
+  [/\bbags?\b/i, { before: '', after: ' bag' }],
+];
+
 /** The word for the thing counted that may be part of the food's name: `stick`, `sheet`, `leaf`, `ear`, `pod`. */
 function shapeOf(unit: string, before: string): Affix | null {
   // An inch of cinnamon is one of its stick.
   if (unit === 'stick' || unit === 'in' || unit === 'cm') return { before: '', after: ' stick' };
-  const word = /\b(?:sheets?|leaf|leaves|ears?|pods?)\b/i.exec(before)?.[0].toLowerCase();
-  if (word === undefined) return null;
-  if (word.startsWith('ear')) return { before: 'ear ', after: '' };
-  if (word.startsWith('pod')) return { before: '', after: ' pods' };
-  return { before: '', after: word.startsWith('sheet') ? ' sheet' : ' leaf' };
+  return shapes.find(([word]) => word.test(before))?.[1] ?? null;
 }

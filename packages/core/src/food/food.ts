@@ -102,7 +102,7 @@ export interface Food {
   role: Role;
   /** What a cook should know of it, such as how it differs between kitchens. */
   note?: string;
-  /** The food that a spoon of it means where nothing says fresh: the dried herb, the ground spice. */
+  /** The food that a spoon of it means where nothing says fresh: the dried herb, the ground spice, the juice. */
   spooned?: string;
   /** Measured like a liquid: by jug, cup or spoon, never by the piece. */
   pours: boolean;

@@ -10,17 +10,17 @@ const always: ReadonlySet<string> = new Set(
     good great nice best lovely perfect excellent decent quality favorite favourite preferred authentic traditional classic basic simple
     regular ordinary normal standard usual typical plain pure real genuine proper natural organic local homegrown homemade
     small medium large big huge tiny little jumbo baby young long short plump thick thin
-    freshly new crisp firm ripe ripened overripe unripe raw uncooked seasonal italian english persian
+    freshly new firm ripe ripened overripe unripe raw uncooked seasonal italian english persian
     finely coarsely roughly thinly thickly lightly loosely firmly well
     chopped diced sliced minced crushed grated shredded crumbled cubed quartered halved julienned torn snipped smashed bruised shaved cut
     shelled hulled husked shucked peeled unpeeled pitted stoned cored deseeded seeded seedless stemmed trimmed skinned boned deboned deveined
     debearded gutted scaled scrubbed washed cleaned rinsed drained strained squeezed pressed sifted beaten softened melted thawed defrosted
     chilled refrigerated hot cold warm cool room temperature
     boneless skinless rindless lean center centre
-    free range pasture raised grass fed sustainably line caught farmed farm farmhouse
+    pasture raised grass fed sustainably line caught farmed farm farmhouse
     low sodium reduced unsalted unsweetened unbleached enriched spicy spice
     yukon gold russet waxy floury curly flat vine florets fillet fillets loin steaks pieces piece cubes chunks wedges halves cloves clove
-    bulb bulbs tops
+    bulb bulbs
     heaping heaped bottled packed store bought pre un inch sized style bulk brand`),
 );
 
@@ -28,8 +28,11 @@ const always: ReadonlySet<string> = new Set(
 type Fits = (food: Food, said: ReadonlySet<string>, unmeasured: boolean) => boolean;
 
 const inTins: Fits = (food) => soldIn(food, 'can', 'tin', 'jar');
-const leafy: Fits = ({ pieces }) =>
-  pieces.some(({ unit }) => unit === 'sprig' || unit === 'bunch' || unit === 'head' || unit === 'handful');
+/** Sold by the sprig, the head or the bunch, and not by the piece: grape leaves are no grapes. */
+const leafy: Fits = ({ pieces }) => {
+  const has = (...units: string[]): boolean => pieces.some(({ unit }) => units.includes(unit));
+  return has('sprig', 'head') || (has('bunch') && !has('count'));
+};
 const flesh: Fits = ({ coreClass }) => coreClass === null;
 const cut: Fits = (_food, said) => said.has('in') || said.has('on') || said.has('less');
 /** Pasta, rice, pulses and spices as they keep in the cupboard: nothing that is also sold fresh or in tins. */
@@ -78,6 +81,9 @@ const some: ReadonlyMap<string, Fits> = new Map(
       ],
       ['mashed pureed reconstituted', (_food, _said, unmeasured) => unmeasured],
       // `Full-fat yogurt` is the usual one, `duck fat` is no duck.
+      ['crisp', ({ role }) => role !== 'seasoning'],
+      ['free', (_food, said) => said.has('range')],
+      ['range', (_food, said) => said.has('free')],
       ['day', (_food, said) => said.has('old')],
       ['old', (_food, said) => said.has('day')],
       ['full', (_food, said) => said.has('fat')],
