@@ -168,6 +168,14 @@ const worked: Worked[] = [
     by: 'half of 90 ml and half of 22.5 ml',
   },
   {
+    line: '1 cup flour',
+    of: 'kosher salt',
+    shares: ['½ tbsp'],
+    to: 'uk',
+    becomes: ['¾ tsp'],
+    by: 'not listed: 4.2 g of the lighter grain, of which 6 g of fine salt fill a teaspoon',
+  },
+  {
     line: '2 cups half-and-half',
     of: 'half-and-half',
     shares: ['1 cup half-and-half', '1 cup half-and-half'],

@@ -57,6 +57,11 @@ describe('a food that is not sold', () => {
     ]);
   });
 
+  test('measures what pours, though its larder entry counts pieces too', () => {
+    // 0.1 of 8 × 34 g of tomatillos: a juice, not lemons or limes.
+    expect(textOf(converted('8 tomatillos', 'us', 'uk'))).toMatch(/^\d+ green tomatoes and .*(?:tbsp|ml) lime juice$/);
+  });
+
   test.for([
     ['1 cup graham cracker crumbs', '85 g crushed digestive biscuits'],
     ['1 cup graham crumbs, sifted', '85 g crushed digestive biscuits, sifted'],

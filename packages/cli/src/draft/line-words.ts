@@ -55,8 +55,10 @@ function sizeIn({ grams, millilitres }: Weighed, unit: Term['unit'], kitchen: Ki
 /** The same in words, rounded to what can be read at a glance. */
 export function exactWords({ low, high, unit }: ExactAmount): string {
   const places = unit === 'oz' ? 2 : 1;
-  const number = [low, ...(high === null ? [] : [high])].map((each) => each.toDecimalPlaces(places)).join('–');
-  return unit === 'count' ? number : `${number} ${unit}`;
+  const rounded = (value: Exact): Exact => value.toDecimalPlaces(places);
+  if (dimensionOf(unit) === 'count')
+    return writeTerm({ low: rounded(low), high: high === null ? null : rounded(high), unit });
+  return `${[low, ...(high === null ? [] : [high])].map(rounded).join('–')} ${unit}`;
 }
 
 /** What the kitchen calls the food that takes a line's own place; null for the line's own. */

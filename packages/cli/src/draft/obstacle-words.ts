@@ -1,4 +1,13 @@
-import { type Change, type Infeasible, type Kitchen, type Line, nameIn, type Obstacle, soldIn } from '@retare/core';
+import {
+  type Change,
+  type Infeasible,
+  type Kitchen,
+  type Line,
+  nameIn,
+  type Obstacle,
+  soldIn,
+  writeNumber,
+} from '@retare/core';
 import type { DraftRefusal } from './draft-post.js';
 import { nativeWords } from './line-words.js';
 import { percentWords } from './percent-words.js';
@@ -30,7 +39,8 @@ function noAmountWords(
   { line, food, isAnchor, pack, need, base, batchFactor }: Extract<Obstacle, { kind: 'no-amount' }>,
   kitchen: Kitchen,
 ): string {
-  const name = food === null ? wordFor(line) : nameIn(food, kitchen.id).many;
+  const standsIn = food !== null && food !== line.food ? `, in place of ${wordFor(line)},` : '';
+  const name = `${food === null ? wordFor(line) : nameIn(food, kitchen.id).many}${standsIn}`;
   const anchor = isAnchor ? ', the anchor,' : '';
   const size = (value: number): string => `${Number(value.toPrecision(3))}${base === 'count' ? '' : ` ${base}`}`;
   const batch =
@@ -42,13 +52,23 @@ function noAmountWords(
   if (food?.role === 'egg')
     return `no number of ${name}${anchor} that ${aOf(kitchen)} cook can buy comes nearer than ${size(pack)}, and ${batch} asks for ${size(need)}`;
   return packed
-    ? `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${size(pack)}, and ${batch} asks for ${size(need)}`
+    ? `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${labels(sold, size(pack))}, and ${batch} asks for ${size(need)}`
     : `the nearest that ${aOf(kitchen)} cook measures of ${name}${anchor} is ${size(pack)}, and ${batch} asks for ${size(need)}`;
+}
+
+/** What stands on the packs, and what the nearest comes to where none says so: `160 ml, 400 ml (the nearest 162 g)`. */
+function labels(sold: ReturnType<typeof soldIn>, nearest: string): string {
+  const written = (sold?.packs ?? []).map(
+    ({ size, unit }) => `${writeNumber(size, unit)} ${unit === 'floz' ? 'fl oz' : unit}`,
+  );
+  const all = written.join(', ');
+  if (all === '' || nearest === '' || written.includes(nearest)) return all === '' ? nearest : all;
+  return `${all} (the nearest ${nearest})`;
 }
 
 function packWords(food: Parameters<typeof nameIn>[0], kitchen: Kitchen): string {
   const packs = soldIn(food, kitchen.id)?.packs ?? [];
-  return packs.length === 0 ? 'pieces' : `packs of ${packs.map(({ size, unit }) => `${size} ${unit}`).join(', ')}`;
+  return packs.length === 0 ? 'pieces' : `packs of ${labels(soldIn(food, kitchen.id), '')}`;
 }
 
 /** The least that an author could change, in a sentence. */

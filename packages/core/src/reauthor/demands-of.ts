@@ -53,7 +53,8 @@ export function demandsOf(part: Part, context: DemandContext): Demand[] {
 /** Only what a stand-in brings is merged: two lines of one food that the author kept apart stay apart. */
 function mergeable(one: Demand, other: Demand): boolean {
   const standsIn = [one, other].some(({ lines, food }) => lines.some((line) => line.food !== food));
-  return standsIn && one.food === other.food && one.base === other.base;
+  const keptApart = one.lines.some((line) => other.lines.some((each) => each.food === line.food));
+  return standsIn && !keptApart && one.food === other.food && one.base === other.base;
 }
 
 function merge(into: Demand, from: Demand): void {

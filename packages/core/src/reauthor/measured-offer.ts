@@ -137,17 +137,20 @@ function addUnchecked(list: OfferList, demand: Demand, context: OfferContext): v
   const { kitchen, weights } = context;
   if (demand.food !== null || demand.base !== 'g' || kitchen.scale !== null) return;
   const { least, most } = reach(demand, context);
-  const unit = demand.quantity < poundsFrom ? 'oz' : 'lb';
-  const step = gramsIn(unit).toNumber() / 4;
-  for (let count = Math.max(1, Math.ceil(least / step)); count * step <= most; count++) {
-    const term = { low: new Exact(count).dividedBy(4), high: null, unit } as const;
+  const { unit, step } = unchecked(demand.quantity, kitchen);
+  const grams = step.times(gramsIn(unit)).toNumber();
+  for (let count = Math.max(1, Math.ceil(least / grams)); count * grams <= most; count++) {
+    const term = { low: step.times(count), high: null, unit };
     const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
-    list.add(demand, count * step, weights.awkward * other, () => stated);
+    list.add(demand, count * grams, weights.awkward * other, () => stated);
   }
 }
 
-/** From two pounds on nobody counts ounces. Common practice, no source. */
-const poundsFrom = 907;
+/** Units and steps of a shop's scales, by the grams that are asked for. From two pounds on nobody counts ounces: common practice, no source. */
+function unchecked(quantity: number, { counter }: Kitchen): { unit: 'g' | 'oz' | 'lb'; step: Exact } {
+  if (counter.unit !== 'lb') return { unit: 'g', step: new Exact(quantity < 250 ? 5 : 25) };
+  return { unit: quantity < 907 ? 'oz' : 'lb', step: new Exact('0.25') };
+}
 
 function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const { food, reading, need } = demand;

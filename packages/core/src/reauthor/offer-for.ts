@@ -197,7 +197,9 @@ function isStandIn({ lines, food }: Demand): boolean {
 }
 
 function standInPieces(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
-  const each = demand.food === null || demand.base !== 'g' ? null : pieceGrams(demand.food, 'count', '')?.toNumber();
+  const { food } = demand;
+  // A lime is a piece, its juice is not.
+  const each = food === null || food.pours || demand.base !== 'g' ? null : pieceGrams(food, 'count', '')?.toNumber();
   if (each == null || each <= 0) return measuredOffer(demand, sold, context);
   const step = demand.quantity <= 2.5 * each ? 0.5 : 1;
   const list = new OfferList();

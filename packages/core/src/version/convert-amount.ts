@@ -91,7 +91,8 @@ export function convertWeighed(
 
 /** What was counted is counted again, in pieces or halves of the other food, where they come near: no two carrots weigh the same. */
 function inPieces({ low, high }: { low: Weighed; high: Weighed | null }, food: Food, approx: boolean): Stated | null {
-  const each = pieceGrams(food, 'count', '');
+  // A lime is a piece, its juice is not.
+  const each = food.pours ? null : pieceGrams(food, 'count', '');
   if (each === null || low.grams === null) return null;
   const counts = [low, high].flatMap((end) => end?.grams?.dividedBy(each) ?? []);
   const step = counts.some((count) => count.lessThan('2.5')) ? '0.5' : '1';

@@ -1,3 +1,4 @@
+import { statedIn } from '../amount/stated.js';
 import type { FurtherFood, VersionLine } from './version.js';
 
 /** All foods that a line has in a version, its first one first. */
@@ -9,6 +10,9 @@ export function foodsIn(line: VersionLine): FurtherFood[] {
 export function servedBy(line: VersionLine, all: readonly VersionLine[]): VersionLine[] {
   if (line.stated === null || line.portion === line.chosen) return [];
   return all.filter(
-    (each) => each !== line && foodsIn(each).some(({ food, stated }) => food === line.food && stated === null),
+    (each) =>
+      each !== line &&
+      statedIn(each.line.reading) !== null &&
+      foodsIn(each).some(({ food, stated }) => food === line.food && stated === null),
   );
 }

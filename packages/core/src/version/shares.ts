@@ -10,6 +10,8 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Mention } from '../recipe/recipe.js';
 import { type Conversion, convertAmount } from './convert-amount.js';
 import { land, stateMeasure } from './land.js';
+import { standInFor } from './stand-in-line.js';
+import { nameWith } from './stand-in-words.js';
 import { weightsStatedIn } from './stated-weights.js';
 import type { VersionFood, VersionLine } from './version.js';
 import { weighingOf, weighReading } from './weigh-line.js';
@@ -65,14 +67,14 @@ export function sharesOf(
     }
     const fraction = line === null ? null : fractionOf(mention, line, conversion);
     const own = line === null ? undefined : byLine.get(line);
-    if (line === null || fraction === null) texts.set(mention.key, free(mention, conversion));
+    if (line === null || fraction === null) texts.set(mention.key, free(mention, conversion, foods));
     else if (own === undefined) byLine.set(line, [{ mention, fraction }]);
     else own.push({ mention, fraction });
   }
   const versions = new Map(lines.map((each) => [each.line, each]));
   for (const [line, shares] of byLine) {
     const version = versions.get(line) ?? sameFood(line, lines);
-    for (const [key, text] of landShares(shares, version, conversion)) texts.set(key, text);
+    for (const [key, text] of landShares(shares, version, conversion, foods)) texts.set(key, text);
   }
   return texts;
 }
@@ -85,7 +87,9 @@ export function listing(
 ): (mention: AmountMention) => Line | null {
   const byWords = new Map<string, Line>();
   const byFood = new Map<Food, Line>();
-  for (const line of [...lines].reverse()) {
+  // A share is of an amount: lines that state one come first.
+  const stating = lines.filter(({ reading }) => reading.amounts.length > 0);
+  for (const line of [...stating, ...lines.filter(({ reading }) => reading.amounts.length === 0)].reverse()) {
     const words = line.reading.food?.text.toLowerCase();
     if (words !== undefined) byWords.set(words, line);
     if (line.food !== null) byFood.set(line.food, line);
@@ -178,10 +182,20 @@ function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {
   return part === null || whole === null || whole.isZero() ? null : part.dividedBy(whole);
 }
 
-/** An amount of a food that no line lists is converted by itself. */
-function free(mention: AmountMention, conversion: Conversion): SharedFood[] {
-  if (mention.reading.amounts.length === 0) return [];
-  const stated = convertAmount(mention.reading, mention.food, conversion);
+/** An amount of a food that no line lists is converted by itself, or what takes the food's place. */
+function free(mention: AmountMention, conversion: Conversion, foods: Foods): SharedFood[] {
+  const { reading, food } = mention;
+  if (reading.amounts.length === 0) return [];
+  const { native, kitchen, ownWeights } = conversion;
+  const amount = weighReading(reading, weighingOf(reading, food, native, ownWeights));
+  const standIn = amount === null ? [] : standInFor(mention, amount, conversion, foods);
+  if (standIn.length > 0) {
+    return standIn.map(({ food: other, stated }) => ({
+      text: writeStated(stated, kitchen),
+      name: nameWith(stated, other, kitchen.id),
+    }));
+  }
+  const stated = convertAmount(reading, food, conversion);
   return stated === null ? [] : [{ text: writeStated(stated, conversion.kitchen), name: null }];
 }
 
@@ -189,8 +203,9 @@ function landShares(
   shares: readonly Share[],
   version: VersionLine | null,
   conversion: Conversion,
+  larder: Foods,
 ): [string, SharedFood[]][] {
-  if (version === null) return shares.map(({ mention }) => [mention.key, free(mention, conversion)]);
+  if (version === null) return shares.map(({ mention }) => [mention.key, free(mention, conversion, larder)]);
   const { kitchen } = conversion;
   const foods = [version, ...version.also].map((own) => ({ own, texts: landOn(own, shares, kitchen) }));
   return shares.map(({ mention }, at): [string, SharedFood[]] => {
@@ -202,7 +217,7 @@ function landShares(
     // The rest of one food of a mixture is the rest of all.
     const rest = landed.find(({ text }) => text === theRest);
     if (rest !== undefined) return [mention.key, [landed.length > 1 ? { ...rest, name: null } : rest]];
-    return [mention.key, landed.length > 0 ? landed : free(mention, conversion)];
+    return [mention.key, landed.length > 0 ? landed : free(mention, conversion, larder)];
   });
 }
 

@@ -37,7 +37,7 @@ export function standInLine(
   foods: Foods,
 ): VersionLine | null {
   const { kitchen } = conversion;
-  const parts = amount === null ? [] : partsFor(line, amount, conversion, foods);
+  const parts = amount === null || line.name === null ? [] : standInFor(line, amount, conversion, foods);
   const first = parts[0];
   if (first === undefined || amount === null || line.food === null) return null;
   const judged = parts.map((part) => judgeLine(line, part, kitchen, tolerance));
@@ -67,10 +67,16 @@ export function standInLine(
   };
 }
 
-function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversion, foods: Foods): StandInPart[] {
+/** What takes the place of a food that is not sold, by weight; empty where the food is sold, or nothing does. */
+export function standInFor(
+  { food: own, reading }: Pick<Line, 'food' | 'reading'>,
+  { low, high }: WeighedAmount,
+  conversion: Conversion,
+  foods: Foods,
+): StandInPart[] {
   const { kitchen, ownWeights } = conversion;
-  const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
-  if (sold === null || sold.sold || low.grams === null || line.name === null) return [];
+  const sold = own === null ? null : soldIn(own, kitchen.id);
+  if (sold === null || sold.sold || low.grams === null) return [];
   const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
   return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
     const food = foods.get(id);
@@ -81,7 +87,7 @@ function partsFor(line: Line, { low, high }: WeighedAmount, conversion: Conversi
         ? { grams, millilitres: null }
         : fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: ownWeights });
     const ends = { low: shareOf(low), high: high === null ? null : shareOf(high) };
-    const stated = convertWeighed(line.reading, ends, food, conversion);
+    const stated = convertWeighed(reading, ends, food, conversion);
     return [{ food, stated, need: ends.low, weighed: weighStated(stated, weighing)?.low ?? ends.low }];
   });
 }
