@@ -139,6 +139,11 @@ export function writeStated(stated: Stated, kitchen: Kitchen): string {
 function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, kitchen: Kitchen): string {
   const count = terms[0];
   if (count === undefined) return '';
+  // A packet of 6 rolls is 6 rolls.
+  if (pack.unit === 'count') {
+    const { low, high } = count;
+    return writeTerm({ low: low.times(pack.size), high: high?.times(pack.size) ?? null, unit: 'count' });
+  }
   const counted = writeTerm({ ...count, unit: 'count' });
   const [low, high] = [
     writeLabel(pack.size, pack.unit),

@@ -1,5 +1,6 @@
 import type { Line } from '../recipe/recipe.js';
 import { servedBy } from './foods-in.js';
+import { hasWords } from './has-words.js';
 import type { Edit, VersionLine, VersionPart, VersionSteps } from './version.js';
 
 /**
@@ -31,12 +32,14 @@ function inBracketsOf(line: VersionLine, all: readonly VersionLine[], prose: str
   };
 }
 
-/** Behind the words that take the name's place, or the whole line's. */
+/** Behind the words that take the name's place, or the whole line's; `granulated sugar` says the method's `sugar` itself. */
 function bracketed(edits: readonly Edit[], { name, text }: Line, bracket: string): Edit[] {
+  const said = name?.text ?? '';
   return edits.map((edit) => {
     const isWhole = edit.start === 0 && edit.end === text.length && !edit.text.startsWith('(');
     const isName = name !== null && edit.start === name.span.start;
-    return edit.text !== '' && (isName || isWhole) ? { ...edit, text: `${edit.text}${bracket}` } : edit;
+    const isNew = edit.text !== '' && !hasWords(edit.text, said);
+    return isNew && (isName || isWhole) ? { ...edit, text: `${edit.text}${bracket}` } : edit;
   });
 }
 

@@ -9,9 +9,11 @@ import type { Line } from '../recipe/recipe.js';
 import { againInWords, saidAgain } from './again-in-words.js';
 import { isLoneSpoon } from './ambiguous-unit.js';
 import type { Conversion } from './convert-amount.js';
+import { countWordEdits, nameBehindCountWord } from './count-word.js';
 import { amountEdits } from './edit.js';
 import { eggSizeInWords } from './egg-size-in-words.js';
 import { convertFurther } from './further.js';
+import { hasWords } from './has-words.js';
 import type { Edit, PlacedProblem } from './version.js';
 
 /** What to replace in a line's words so that it states another amount. */
@@ -21,9 +23,10 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
   const size = isEgg ? eggSizeInWords(line, stated.eggSize, kitchen, stands) : null;
   const spoken = size === null ? stated : { ...stated, eggSize: size.beforeName };
+  const counted = countWordEdits(line, stated, stands, kitchen);
   const edits = stands
-    ? againInWords(line, conversion)
-    : (sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
+    ? [...(counted ?? []), ...againInWords(line, conversion)]
+    : (counted ?? sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
   return [...edits, ...(size?.edits ?? [])];
 }
 
@@ -55,13 +58,25 @@ function weighOtherwise(conversion: Conversion | undefined): boolean {
 }
 
 /** The kitchen's own name of the food, where it has another, and in another number where two eggs take the place of one. */
-export function nameInWords({ food, name, reading }: Line, stated: Stated | null, kitchen: Kitchen): Edit[] {
+export function nameInWords(line: Line, stated: Stated | null, kitchen: Kitchen): Edit[] {
+  const { food, name, reading } = line;
   if (food === null || name === null) return [];
-  const translated = translateName(food, name.text, kitchen.id, howMany(reading));
+  const { text: written, span } = name;
+  const isHead = line.text.slice(0, span.start).trim() === '';
+  // A capital is that of the line's head.
+  const spoken = isHead ? written : `${written.charAt(0).toLowerCase()}${written.slice(1)}`;
+  const translated = nameBehindCountWord(line, kitchen) ?? translateName(food, spoken, kitchen.id, howMany(reading));
   const [was, is] = [severalIn(statedIn(reading)), severalIn(stated)];
-  const renumbered = was === null || is === null || was === is ? null : inNumber(food, translated ?? name.text, is);
+  const renumbered = was === null || is === null || was === is ? null : inNumber(food, translated ?? written, is);
   const text = renumbered ?? translated;
-  return text === null ? [] : [{ ...name.span, text }];
+  if (text === null) return [];
+  return [{ start: span.start, end: span.end + saidInBrackets(line.text.slice(span.end), text), text }];
+}
+
+/** How long a bracket behind a name is that says the very word that takes its place: `cilantro (coriander)`. */
+function saidInBrackets(behind: string, name: string): number {
+  const close = behind.startsWith(' (') ? behind.indexOf(')') : -1;
+  return close > 0 && hasWords(name, behind.slice(2, close)) ? close + 1 : 0;
 }
 
 /** Whether more than one piece is counted: `1½ onions`, `½ onion`; null where none are. */
