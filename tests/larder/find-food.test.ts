@@ -70,6 +70,8 @@ describe('other ways of writing a food', () => {
     ['bellpepper', 'sweet-pepper', 'two words in one'],
     ['butter milk', 'buttermilk', 'one word in two'],
     ['peeled and crushed ginger', 'ginger', 'words that change nothing, and what joins them'],
+    ['ripe but firm avocados', 'avocado', 'words that change nothing, and what joins them'],
+    ['coarse fresh breadcrumbs', 'fresh-breadcrumbs', 'how fine it is'],
     ['minced beef, lean', 'ground-beef', 'the longest name, from whichever end'],
     ['Spanish avocado', 'avocado', 'where a fruit was grown'],
     ['full-fat yogurt', 'yogurt', 'the usual one'],

@@ -3,6 +3,9 @@ import { foodNamed } from './name-index.js';
 import { changesNothing, isTelling } from './plain-words.js';
 import type { Named, PhraseWord, Speech } from './speech.js';
 
+/** Words that join two others that change nothing: `ripe but firm`. */
+const joints = new Set(['and', 'but', 'yet']);
+
 /** Words of a phrase: a stretch of them, without one inside. */
 interface Stretch {
   from: number;
@@ -16,7 +19,7 @@ interface Stretch {
  */
 export function longestName(words: readonly PhraseWord[], speech: Speech): Named | null {
   // What no name uses and nobody may leave out makes every further look-up vain.
-  if (words.some(({ known, plain }) => !known && !plain)) return null;
+  if (words.some(({ text, known, plain }) => !known && !plain && !joints.has(text))) return null;
   const refused: Stretch[] = [];
   const front = plainAhead(words);
   const back = plainBehind(words);
@@ -97,7 +100,7 @@ function unknownBefore(words: readonly PhraseWord[]): number[] {
 /** `Peeled and crushed ginger`: the word that joins what was taken off is taken off too. */
 function plainAhead(words: readonly PhraseWord[]): number {
   let at = 0;
-  while (at < words.length && (words[at]?.plain || words[at]?.text === 'and')) at += 1;
+  while (at < words.length && (words[at]?.plain || joints.has(words[at]?.text ?? ''))) at += 1;
   return at;
 }
 

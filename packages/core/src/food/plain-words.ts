@@ -81,6 +81,7 @@ const some: ReadonlyMap<string, Fits> = new Map(
       ],
       ['mashed pureed reconstituted', (_food, _said, unmeasured) => unmeasured],
       // `Full-fat yogurt` is the usual one, `duck fat` is no duck.
+      ['coarse fine', ({ role }) => role === 'bulk' || role === 'flour'],
       ['crisp', ({ role }) => role !== 'seasoning'],
       ['free', (_food, said) => said.has('range')],
       ['range', (_food, said) => said.has('free')],
