@@ -4,9 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { recipeInPost } from './recipe-in-post.ts';
 
 /** What a UK cook reads of a line from a US kitchen. */
-function inBritain(line: string): string {
+function inBritain(line: string, from = 'us'): string {
   const { foods, kitchens } = builtInLarder();
-  const recipe = recipeInPost(`:::ingredients{kitchen=us}\n- ${line}\n:::\n`);
+  const recipe = recipeInPost(`:::ingredients{kitchen=${from}}\n- ${line}\n:::\n`);
   const read = versionFor(recipe, 'uk', { foods, kitchens, tolerance: new Exact('0.05') }).parts[0]?.lines[0];
   return read === undefined ? '' : applyEdits(read.line.text, read.edits);
 }
@@ -27,4 +27,9 @@ test('the size of a pack that may be taken instead is converted and not lost', (
   expect(inBritain('2 lb tomatoes, chopped, or 1 (28-oz) can tomatoes')).toBe(
     '900 g tomatoes, chopped, or 1 (800 g) can tomatoes',
   );
+});
+
+test('a second statement in a unit that neither kitchen has falls away', () => {
+  // Whose pint it is nobody can say.
+  expect(inBritain('600 ml (1 pint) warm water', 'eu')).toBe('600 ml warm water');
 });

@@ -24,9 +24,12 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   const size = isEgg ? eggSizeInWords(line, stated.eggSize, kitchen, stands) : null;
   const spoken = size === null ? stated : { ...stated, eggSize: size.beforeName };
   const counted = countWordEdits(line, stated, stands, kitchen);
-  const edits = stands
-    ? [...(counted ?? []), ...againInWords(line, conversion)]
-    : (counted ?? sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
+  // A second statement in a unit that nobody there reads, nor in its own kitchen, falls away.
+  const isSayable = conversion === undefined || saidAgain(line, conversion).every(({ text }) => text !== null);
+  const edits =
+    stands && isSayable
+      ? [...(counted ?? []), ...againInWords(line, conversion)]
+      : (counted ?? sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
   return [...edits, ...(size?.edits ?? [])];
 }
 
