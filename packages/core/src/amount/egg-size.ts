@@ -68,7 +68,9 @@ function behind(tokens: Tokens, at: number, phrases: readonly Phrase[]): ReadEgg
     named(tokens, lead, phrases) ??
     sized(tokens, lead) ??
     carton(tokens, lead) ??
-    (isClause && lead === start ? letter(tokens, lead) : null);
+    country(tokens, lead) ??
+    (isClause && lead === start && tokens.at(at).gap ? letter(tokens, lead) : null) ??
+    (sign === ',' && lead === start ? letter(tokens, lead) : null);
   if (size === null || !endsClause(tokens, size.next, isBracket ? close : tokens.length)) return null;
   const span = spanOf(tokens, start, size.next);
   if (!isBracket) return { ...size, span, first: at };
@@ -95,7 +97,7 @@ function named(tokens: Tokens, at: number, phrases: readonly Phrase[]): Size | n
   const found = phrases
     .filter(({ words }) => words.every((word, offset) => tokens.word(at + offset) === word))
     .sort((one, other) => other.words.length - one.words.length)[0];
-  return found === undefined ? null : { text: found.name, next: at + found.words.length };
+  return found === undefined ? null : { text: found.name, next: passOther(tokens, at + found.words.length) };
 }
 
 const letters: Readonly<Record<string, string>> = { s: 'small', m: 'medium', l: 'large', ...shortSizes };
@@ -111,8 +113,25 @@ function sized(tokens: Tokens, at: number): Size | null {
   if (tokens.word(at) !== 'size') return null;
   const value = tokens.word(at + 1) === '-' ? at + 2 : at + 1;
   const { kind, lower } = tokens.at(value);
-  if (kind === 'number') return { text: `size ${lower}`, next: value + 1 };
+  if (kind === 'number') return { text: `size ${lower}`, next: passOther(tokens, value + 1) };
   return letter(tokens, value) ?? (sizeWords.has(lower) ? { text: lower, next: value + 1 } : null);
+}
+
+/** `size 6 or 7`: either will do. */
+function passOther(tokens: Tokens, at: number): number {
+  const joint = tokens.word(at);
+  const other = tokens.word(at + 1) === 'size' ? at + 2 : at + 1;
+  const isOther =
+    (joint === 'or' || joint === '/' || joint === '-' || joint === '–') && tokens.at(other).kind === 'number';
+  return isOther ? other + 1 : at;
+}
+
+const countries = new Set(['us', 'uk', 'eu']);
+
+/** `US large`: the size says whose it is. */
+function country(tokens: Tokens, at: number): Size | null {
+  const size = tokens.word(at + 1);
+  return countries.has(tokens.word(at)) && sizeWords.has(size) ? { text: size, next: at + 2 } : null;
 }
 
 const grams = new Set(['g', 'gr', 'gram', 'grams']);

@@ -90,6 +90,9 @@ function readFigure(tokens: Tokens, index: number): ReadNumber | null {
   if (token.value === null) return null;
   if (token.form !== 'whole') {
     const fraction = token.form === 'fraction';
+    // `½ dozen`, `1½ dozen`
+    const dozen = dozens(tokens, token.value, index + 1);
+    if (dozen.next > index + 1 && dozen.value.isInteger()) return dozen;
     return { ...plainNumber(token.value, index + 1), fraction, neighbours: fraction && areNeighbours(token.text) };
   }
   const thousands = groupedBehind(tokens, index);

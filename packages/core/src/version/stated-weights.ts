@@ -31,9 +31,10 @@ export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): State
       byVolume(line, kitchen);
     if (!grams?.isPositive()) continue;
     const each = perEach(grams, reading.amounts);
-    if (each !== null && partOfEgg(food) !== null && each.unit === 'count')
-      setFirst(eggs, food.id, eggOf(line, each.grams, kitchen));
-    else if (each !== null) setFirst(perPiece, pieceKey(food.id, each.unit), each.grams);
+    if (each !== null && partOfEgg(food) !== null && each.unit === 'count') {
+      const egg = eggOf(line, each.grams, kitchen);
+      if (egg !== null) setFirst(eggs, food.id, egg);
+    } else if (each !== null) setFirst(perPiece, pieceKey(food.id, each.unit), each.grams);
     // A volume that gave the weight itself says nothing of it.
     if (each !== null) continue;
     const millilitres = first(reading.amounts, ({ unit, low }) => {
@@ -54,7 +55,9 @@ function byVolume({ food, reading: { amounts, prep } }: Line, { units }: Kitchen
   );
 }
 
-function eggOf({ food, reading }: Line, grams: Exact, kitchen: Kitchen): StatedEgg {
+/** Null of a weight that no hen's egg has, such as that of a carton. */
+function eggOf({ food, reading }: Line, grams: Exact, kitchen: Kitchen): StatedEgg | null {
+  if (grams.greaterThan(heaviestEgg)) return null;
   const size = eggSizeNamed(kitchen, reading.size?.text ?? '');
   const isWhole = partOfEgg(food)?.equals(1) ?? false;
   return {
@@ -79,6 +82,9 @@ function perEach(grams: Exact, amounts: readonly Quantity[]): { unit: Quantity['
   if (counted === undefined || dimensionOf(counted.unit) !== 'count' || !counted.low.isPositive()) return null;
   return { unit: counted.unit, grams: grams.dividedBy(counted.low) };
 }
+
+/** Grams. Common practice, no source: classes end at 73 g, and double yolks weigh more. */
+const heaviestEgg = 120;
 
 /** No egg out of its shell weighs this much more than its class says: so heavy it was weighed in the shell, as `60 g eggs` are sold. */
 const mostOutOfShell = 1.1;
