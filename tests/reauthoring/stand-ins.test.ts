@@ -30,6 +30,12 @@ describe('a food that is not sold', () => {
       becomes: '90 ml whole milk and 1½ tbsp double cream, warmed',
       by: 'words are kept',
     },
+    {
+      line: '2 chipotle chiles in adobo, minced',
+      to: 'uk',
+      becomes: '25 g chipotle paste, minced',
+      by: 'two of 12 g: UK shops have the paste and no tin of chiles',
+    },
     { line: '½ cup half-and-half', to: 'ca', becomes: '120 ml half-and-half', by: 'it is sold there' },
   ])('$line reads $becomes in $to: $by', ({ line, to, becomes }) => {
     expect(textOf(converted(line, 'us', to))).toBe(becomes);

@@ -79,7 +79,9 @@ export const foodSchema = z.strictObject({
   note: text.optional().describe('What a cook should know of it: how it differs between kitchens.'),
   spooned: identifier
     .optional()
-    .describe('The food that a spoon of it means where no word says fresh: the dried herb, the ground spice, the juice.'),
+    .describe(
+      'The food that a spoon of it means where no word says fresh: the dried herb, the ground spice, the juice.',
+    ),
   pours: z.boolean().optional().describe('Whether it is measured like a liquid.'),
   'by-eye': z
     .enum(['only', 'also'])
