@@ -80,6 +80,7 @@ test('a word that the line was read without may make another food of it', () => 
 describe('how a food is measured', () => {
   test.for([
     ['5 ears of corn', 'corn-on-the-cob', 'an ear is the whole cob'],
+    ['2 ears of very fresh corn', 'corn-on-the-cob', 'an ear is the whole cob'],
     ['1 cube vegetable stock', 'vegetable-stock-cube', 'a cube is no liquid'],
     ['2 bags of tea', 'tea-leaves', 'a bag holds leaves'],
     ['5 pods cardamom', 'cardamom-pods', 'a pod is whole'],

@@ -42,7 +42,9 @@ export function asMeasured(reading: LineReading): Measured[] {
     return measured([fresh]);
   // A stick of cinnamon, a sheet of gelatin, an ear of corn.
   const shape = shapeOf(unit, before);
-  if (shape !== null) return measured([shape]);
+  // An ear of very fresh corn is still an ear.
+  if (shape !== null)
+    return [...measured([shape]).map((each) => ({ ...each, onlyAffixed: true })), ...measured([shape])];
   if (unit !== 'count') return measured([]);
   // In `1 glass of milk` the glass is counted.
   const affixes = pack === null && !/\p{L}{3}/u.test(before) ? [cube, whole] : [];

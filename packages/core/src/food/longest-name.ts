@@ -118,7 +118,7 @@ function asMeasured(words: readonly PhraseWord[], stretch: Stretch, speech: Spee
     if (food === null || (role !== undefined && food.role !== role)) continue;
     if (fits(food, words, stretch, speech)) return food.id;
   }
-  const food = named(key, speech);
+  const food = speech.measured.onlyAffixed ? null : named(key, speech);
   if (food === null) return null;
   return fits(food, words, stretch, speech) && !speech.measured.refuses(food) ? food.id : 'refused';
 }

@@ -19,7 +19,7 @@ const always: ReadonlySet<string> = new Set(
     boneless skinless rindless lean center centre
     pasture raised grass fed sustainably line caught farmed farm farmhouse
     low sodium reduced unsalted unsweetened unbleached enriched spicy spice
-    yukon gold russet waxy floury curly flat vine florets fillet fillets loin steaks pieces piece cubes chunks wedges halves cloves clove
+    yukon gold russet waxy floury curly flat vine florets fillet fillets loin steaks pieces piece slices cubes chunks wedges halves cloves clove
     bulb bulbs
     heaping heaped bottled packed store bought pre un inch sized style bulk brand`),
 );

@@ -14,6 +14,8 @@ export interface Affix {
 export interface Measured {
   /** Tried with every name before the name alone. */
   affixes: readonly Affix[];
+  /** Names without one of them do not count. */
+  onlyAffixed?: boolean;
   /** Whether a food cannot be measured so: nobody sells a fresh fish in a can. */
   refuses(food: Food): boolean;
   /** Nothing is measured: then a food's state weighs nothing. */
