@@ -184,6 +184,23 @@ test.for([
   expect(reauthored(['¼ cup fresh cilantro, chopped'], from, to).map(textOf)).toEqual([becomes]);
 });
 
+describe('a food that the larder does not know', () => {
+  test.for([
+    ['700 g frostwort', 'uk', 'us', '1½ lb frostwort'],
+    ['225 g frostwort', 'uk', 'us', '½ lb frostwort'],
+    ['600 g frostwort', 'uk', 'us', '21 oz frostwort'],
+    ['40 g frostwort', 'uk', 'us', '1½ oz frostwort'],
+    ['100–150 g frostwort', 'uk', 'us', '3½–5¼ oz frostwort'],
+    ['3½ tbsp frostwort', 'uk', 'us', '3½ tbsp frostwort'],
+    ['1½ lb frostwort', 'us', 'ca', '675 g frostwort'],
+    ['1 (12-oz) bag frostwort', 'us', 'uk', '340 g frostwort'],
+    ['⅓ cup frostwort (optional)', 'us', 'uk', '80 ml frostwort (optional)'],
+    ['10 cups frostwort', 'us', 'uk', '2.25 l frostwort'],
+  ] as const)('%s from %s is in %s %s', ([line, from, to, becomes]) => {
+    expect(reauthored([line], from, to).map(textOf)).toEqual([becomes]);
+  });
+});
+
 describe('shares of a carton', () => {
   const carton = { size: 237, unit: 'ml', word: 'carton' } as const;
 

@@ -203,7 +203,7 @@ function sizesOf(way: string, kitchen: Kitchen, sold: Sold | null): Size[] {
 function waysFor(food: Food, kitchen: Kitchen, { grams, unit }: Wanted, density: number): string[] {
   const scale = marks(kitchen.scale)[0]?.size;
   const byWeight = unit === 'g' && scale !== undefined;
-  const little = grams / density <= 3.5 * Number(kitchen.units.tbsp);
+  const little = grams / density <= 3.75 * Number(kitchen.units.tbsp);
   const ways = (food.pours ? kitchen.measures.pours : kitchen.measures.dry).filter(
     (way) => way !== 'spoon',
   ) as string[];

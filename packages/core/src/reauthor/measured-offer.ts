@@ -137,19 +137,38 @@ function addUnchecked(list: OfferList, demand: Demand, context: OfferContext): v
   const { kitchen, weights } = context;
   if (demand.food !== null || demand.base !== 'g' || kitchen.scale !== null) return;
   const { least, most } = reach(demand, context);
-  const { unit, step } = unchecked(demand.quantity, kitchen);
-  const grams = step.times(gramsIn(unit)).toNumber();
-  for (let count = Math.max(1, Math.ceil(least / grams)); count * grams <= most; count++) {
-    const term = { low: step.times(count), high: null, unit };
-    const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
-    list.add(demand, count * grams, weights.awkward * other, () => stated);
+  const down = Math.sqrt(demand.spread);
+  for (const { unit, step, from, awkwardness } of unchecked(demand.quantity, kitchen)) {
+    const grams = step.times(gramsIn(unit)).toNumber();
+    for (let count = Math.max(from, Math.ceil(least / down / grams)); count * down * grams <= most; count++) {
+      const upper = Math.max(count, Math.round(count * demand.spread));
+      const term = { low: step.times(count), high: upper > count ? step.times(upper) : null, unit };
+      const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
+      const width = widthCost(upper / count, demand, weights);
+      list.add(demand, Math.sqrt(count * upper) * grams, weights.awkward * awkwardness + width, () => stated);
+    }
   }
 }
 
-/** Units and steps of a shop's scales, by the grams that are asked for. From two pounds on nobody counts ounces: common practice, no source. */
-function unchecked(quantity: number, { counter }: Kitchen): { unit: 'g' | 'oz' | 'lb'; step: Exact } {
-  if (counter.unit !== 'lb') return { unit: 'g', step: new Exact(quantity < 250 ? 5 : 25) };
-  return { unit: quantity < 907 ? 'oz' : 'lb', step: new Exact('0.25') };
+/** Steps of a shop's scales. */
+interface Step {
+  unit: 'g' | 'oz' | 'lb';
+  step: Exact;
+  /** The least number of them. */
+  from: number;
+  awkwardness: number;
+}
+
+/**
+ * What a shop's scales may say, by the grams that are asked for: quarter pounds from half a pound on, and ounces where these are not near.
+ * From two pounds on nobody counts ounces. Common practice, no source.
+ */
+function unchecked(quantity: number, { counter }: Kitchen): Step[] {
+  if (counter.unit !== 'lb')
+    return [{ unit: 'g', step: new Exact(quantity < 250 ? 5 : 25), from: 1, awkwardness: other }];
+  const pounds: Step = { unit: 'lb', step: counter.step, from: 2, awkwardness: 0 };
+  const ounces: Step = { unit: 'oz', step: new Exact(quantity < 227 ? '0.25' : 1), from: 1, awkwardness: other };
+  return quantity < 907 ? [pounds, ounces] : [pounds];
 }
 
 function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {

@@ -115,8 +115,9 @@ function isBelowScale({ grams }: Weighed, kitchen: Kitchen): boolean {
   return grams === null || least === undefined || grams.lessThan(least);
 }
 
+/** Half way from 3½ tablespoons to four, which nobody counts out. */
 function mostSpooned(kitchen: Kitchen): Exact {
-  return (kitchen.units.tbsp ?? new Exact(15)).times('3.5');
+  return (kitchen.units.tbsp ?? new Exact(15)).times('3.75');
 }
 
 /** Where a wrapper says what a cup or a tablespoon of a food is, no cup or tablespoon says otherwise. */
