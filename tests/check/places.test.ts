@@ -36,8 +36,9 @@ const found = [
 describe.each([
   { name: 'on Unix', eol: '\n' },
   { name: 'on Windows', eol: '\r\n' },
-])('a file written $name', ({ eol }) => {
-  const checked = checkPost(post.replaceAll('\n', eol), 'posts/eggs.md', site);
+  { name: 'on Windows, with a byte order mark', eol: '\r\n', mark: '\uFEFF' },
+])('a file written $name', ({ eol, mark = '' }) => {
+  const checked = checkPost(mark + post.replaceAll('\n', eol), 'posts/eggs.md', site);
 
   test('has its findings at the places of the file on disk', () => {
     expect(jsonReport([checked]).map(({ line, column, rule }) => ({ line, column, rule }))).toEqual(found);

@@ -59,6 +59,15 @@ describe('retare draft --write', () => {
     expect(without(after, 'uk', '\r\n')).toBe(windows);
   });
 
+  test('keeps the byte order mark of the file, and finds every place behind it', async () => {
+    const windows = `\uFEFF${post.replaceAll('\n', '\r\n')}`;
+    const { code, after } = await draft(windows, '--for', 'uk', '--write');
+    expect(code).toBe(0);
+    expect(without(after, 'uk', '\r\n')).toBe(windows);
+    const told = async (text: string): Promise<string> => (await runOn(folder, text, ['check'])).out;
+    expect(await told(windows)).toBe(await told(post));
+  });
+
   test('writes at the end of a file that does not end its last line', async () => {
     const short = ':::ingredients{kitchen=us}\n- 1 cup heavy cream\n:::';
     const { after } = await draft(short, '--for', 'uk', '--write');

@@ -28,6 +28,7 @@ test('the package exports what it says, and no more', () => {
     'restoreForeign',
     'settingOf',
     'versionsOf',
+    'withoutMark',
     'wordsOf',
   ]);
 });

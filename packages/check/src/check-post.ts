@@ -1,5 +1,5 @@
 import type { Larder, Settings } from '@retare/larder';
-import { matterOf, type RecipeReading, readPost, versionsOf } from 'remark-retare';
+import { matterOf, type RecipeReading, readPost, versionsOf, withoutMark } from 'remark-retare';
 import { VFile } from 'vfile';
 import { VFileMessage } from 'vfile-message';
 import { excused } from './excuse.js';
@@ -31,7 +31,8 @@ export interface Site {
 }
 
 /** Checks one post. A finding is a message on the file; nothing is thrown for what an author wrote. */
-export function checkPost(text: string, path: string, site: Site): CheckedPost {
+export function checkPost(written: string, path: string, site: Site): CheckedPost {
+  const text = withoutMark(written);
   const file = new VFile({ value: text, path });
   const { larder, settings } = site;
   const slips = misspeltBlocks(text, settings);

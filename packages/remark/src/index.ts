@@ -16,6 +16,7 @@ export { near } from './read/near.js';
 export { readPost } from './read/read-post.js';
 export { readRecipe } from './read/read-recipe.js';
 export type { LinePlace, MentionPlace, RecipeReading } from './read/reading.js';
+export { withoutMark } from './read/text-of.js';
 export { placeOf, type Words, wordsOf } from './read/words-of.js';
 export { default, type RemarkRetareOptions } from './remark-retare.js';
 export { attachSyntax } from './syntax/attach.js';

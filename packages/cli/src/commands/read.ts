@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { Command, Option } from 'commander';
+import { withoutMark } from 'remark-retare';
 import { loadSite } from '../load-site.js';
 import type { Output } from '../output.js';
 import { postFiles } from '../post-files.js';
@@ -20,7 +21,7 @@ export function readCommand(output: Output, done: (code: number) => void): Comma
       const paths = postFiles(files, output.cwd, 'Nothing was read.');
       const { larder, settings } = loadSite(paths[0], output.cwd, 'Nothing was read.');
       const reports = paths.map((path) =>
-        readReport(readFileSync(path, 'utf8'), relative(output.cwd, path), larder, settings),
+        readReport(withoutMark(readFileSync(path, 'utf8')), relative(output.cwd, path), larder, settings),
       );
       output.out(format === 'json' ? `${JSON.stringify(reports, null, 2)}\n` : `${reports.map(textOf).join('\n\n')}\n`);
       done(0);

@@ -3,7 +3,7 @@ import { relative } from 'node:path';
 import { parsePost, preserveQuestion } from '@retare/check';
 import { isRefusal, type Reauthored, type Refusal, reauthor } from '@retare/core';
 import type { LoadedSettings } from '@retare/larder';
-import { type Draft, draftsOf, matterOf, type RecipeReading, readPost, settingOf } from 'remark-retare';
+import { type Draft, draftsOf, matterOf, type RecipeReading, readPost, settingOf, withoutMark } from 'remark-retare';
 import { VFile } from 'vfile';
 import { type DraftFinding, findingsIn } from './findings-in.js';
 import { printBlock } from './print-block.js';
@@ -23,6 +23,8 @@ export interface DraftedPost {
   path: string;
   /** Absolute. */
   file: string;
+  /** The byte order mark before its text, where it has one. */
+  mark: string;
   source: string;
   /** Null for a post without a recipe. */
   reading: RecipeReading | null;
@@ -42,11 +44,13 @@ export interface DraftRequest {
 
 /** Re-authors a post for kitchens. Nothing is written. */
 export function draftPost(file: string, site: LoadedSettings, request: DraftRequest): DraftedPost {
-  const source = readFileSync(file, 'utf8');
+  const whole = readFileSync(file, 'utf8');
+  const source = withoutMark(whole);
   const { reading: read, asked } = readingOf(source, file, site);
   const post: DraftedPost = {
     path: relative(request.cwd, file),
     file,
+    mark: whole.slice(0, whole.length - source.length),
     source,
     reading: read,
     versions: [],

@@ -16,7 +16,7 @@ export function writeDrafts(posts: readonly DraftedPost[], output: Output): numb
   }
   for (const post of posts) {
     const { text } = insertBlocks(post.source, insertionsOf(post));
-    writeFile(post.file, text);
+    writeFile(post.file, post.mark + text);
     const kitchens = post.versions.map(({ kitchen }) => `\`${kitchen}\``).join(', ');
     output.err(`Wrote the version for ${kitchens} into ${post.path}.\n`);
   }

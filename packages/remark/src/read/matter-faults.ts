@@ -5,6 +5,7 @@ import { isMap, isNode, type Pair, parseDocument } from 'yaml';
 import type { Fault } from './fault.js';
 import type { FrontMatterFault } from './front-matter.js';
 import { pointAfter } from './source-place.js';
+import { textOf } from './text-of.js';
 
 /** Faults under `retare` with their places in the file; without a place where the pipeline took the front matter out of the tree. */
 export function placedMatterFaults(faults: readonly FrontMatterFault[], tree: Root, file: VFile): Fault[] {
@@ -51,7 +52,7 @@ type Range = readonly [number, number, ...number[]];
 function placeIn(node: Yaml, file: VFile, range: Range | null | undefined): Position | undefined {
   const start = node.position?.start;
   if (start?.offset === undefined || range == null) return node.position;
-  const source = String(file);
+  const source = textOf(file);
   const own = source.indexOf('\n', start.offset) + 1;
   const at = (offset: number): Position['start'] => pointAfter(start, source.slice(start.offset, own + offset));
   return { start: at(range[0]), end: at(range[1]) };

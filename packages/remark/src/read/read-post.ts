@@ -6,6 +6,7 @@ import { readFrontMatter } from './front-matter.js';
 import { brokenMatter, placedMatterFaults } from './matter-faults.js';
 import { readRecipe } from './read-recipe.js';
 import type { RecipeReading } from './reading.js';
+import { textOf } from './text-of.js';
 import { dissolveUnclosed } from './unclosed.js';
 import { unlistedAnchor } from './unlisted-anchor.js';
 
@@ -29,7 +30,7 @@ export function readPost(
     kitchens: larder.kitchens,
     native: settings.kitchen,
     frontMatter,
-    source: String(file),
+    source: textOf(file),
     faults: [
       ...(matter === undefined ? brokenMatter(tree, file) : placedMatterFaults(faults, tree, file)),
       ...restoreForeign(tree, file),

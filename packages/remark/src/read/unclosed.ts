@@ -5,6 +5,7 @@ import type { VFile } from 'vfile';
 import { isAnnotation } from '../syntax/names.js';
 import type { Fault } from './fault.js';
 import { firstLineOf } from './source-place.js';
+import { textOf } from './text-of.js';
 
 /**
  * Blocks of ours that are never closed, so that they would swallow the rest of the post or the next block. Each is taken apart: its
@@ -12,7 +13,7 @@ import { firstLineOf } from './source-place.js';
  */
 export function dissolveUnclosed(tree: Root, file: VFile): Fault[] {
   const faults: Fault[] = [];
-  const source = String(file);
+  const source = textOf(file);
   const closed = new WeakSet<ContainerDirective>();
   visit(tree, 'containerDirective', (node: ContainerDirective, index, parent) => {
     if (!isAnnotation(node.type, node.name) || parent === undefined || index === undefined) return;

@@ -5,6 +5,7 @@ import { visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
 import type { Fault } from '../read/fault.js';
 import { firstLineOf } from '../read/source-place.js';
+import { textOf } from '../read/text-of.js';
 import { accident, isHandled, readsAsWritten, rememberPlain, rememberWritten } from './as-written.js';
 import { annotations, isAnnotation, isOurName, openingOf } from './names.js';
 
@@ -16,7 +17,7 @@ import { annotations, isAnnotation, isOurName, openingOf } from './names.js';
  * @returns A fault for each name of ours in a form that it does not have, such as `::oven`.
  */
 export function restoreForeign(tree: Root, file: VFile): Fault[] {
-  const source = String(file);
+  const source = textOf(file);
   const faults: Fault[] = [];
   visit(tree, (node, index, parent) => {
     if (node.type === 'text' && node.value.includes(':') && node.value === writtenAs(node, source)) rememberPlain(node);
