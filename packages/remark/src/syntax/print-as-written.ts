@@ -2,6 +2,7 @@ import type { Text } from 'mdast';
 import { directiveToMarkdown } from 'mdast-util-directive';
 import type { Processor } from 'unified';
 import { isAccidental, isPlain, sourceIfUnchanged } from './as-written.js';
+import { isOurName } from './names.js';
 
 type Options = ReturnType<typeof directiveToMarkdown>;
 type Handle = NonNullable<NonNullable<Options['handlers']>[keyof NonNullable<Options['handlers']>]>;
@@ -44,11 +45,20 @@ function unlessUnchanged(printed: Handle | undefined): Handle {
   return Object.assign(handle, { peek: () => ':' });
 }
 
+/** Whether an accident would be read as a block of ours: `\\::kitchens` on a line of its own, which was escaped by its author. */
+function opensBlock(node: Text, parent: Parameters<Handle>[1]): boolean {
+  const name = /^:([\w-]+)/.exec(node.value)?.[1];
+  if (name === undefined || !isOurName(name) || parent === undefined) return false;
+  const before = parent.children.slice(0, parent.children.indexOf(node as never));
+  const line = before.map((each) => (each.type === 'text' ? each.value : '\n')).join('');
+  return /^[\t ]*:+$/.test(line.slice(line.lastIndexOf('\n') + 1));
+}
+
 /** An accident such as `10:30` was no directive, and nothing of it needs an escape. */
 function printText(extensions: readonly Options[]): Handle {
   const usual = lastHandler(extensions, 'text');
   return (node: Text, parent, state, info) => {
-    if (isAccidental(node)) return node.value;
+    if (isAccidental(node)) return opensBlock(node, parent) ? `\\${node.value}` : node.value;
     const printed = usual?.(node, parent, state, info) ?? state.safe(node.value, info);
     // A pipeline with the whole directives syntax would escape every `:tada:`.
     // A backslash of the text's own, as an address between angle brackets may have, is no escape.
