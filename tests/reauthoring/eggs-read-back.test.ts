@@ -6,21 +6,28 @@ import { kitchen, kitchenIds, setting } from './setting.js';
 
 const classes = kitchenIds.flatMap((id) => kitchen(id).eggs.sizes.map((size) => ({ id, name: size.name, size })));
 
-/** Lines of US eggs, each worded in another way. */
-const wordings: readonly ((count: number) => string)[] = [
-  (count) => `${count} ${eggs(count)}`,
-  (count) => `${count} large ${eggs(count)}`,
-  (count) => `${count} ${eggs(count)} (large)`,
-  (count) => `${count} ${eggs(count)}, large, beaten`,
-  (count) => `${count} large ${eggs(count)} (at room temperature), beaten`,
-  (count) => `${count}–${count + 1} large eggs`,
-  (count) => `about ${count} ${eggs(count)}, at room temperature`,
-  (count) => `Eggs, ${count}`,
-  (count) => `Eggs: ${count} large`,
+/** What is counted of eggs, and which part of their weight it is. */
+const kinds = [
+  { id: 'egg', one: 'egg', many: 'eggs', part: 1 },
+  { id: 'egg-white', one: 'egg white', many: 'egg whites', part: '0.66' },
+  { id: 'egg-yolk', one: 'yolk', many: 'yolks', part: '0.34' },
 ];
 
-function eggs(count: number): string {
-  return count === 1 ? 'egg' : 'eggs';
+/** Lines of US eggs, each worded in another way. */
+const wordings: readonly ((count: number, kind: (typeof kinds)[number]) => string)[] = [
+  (count, kind) => `${count} ${named(count, kind)}`,
+  (count, kind) => `${count} large ${named(count, kind)}`,
+  (count, kind) => `${count} ${named(count, kind)} (large)`,
+  (count, kind) => `${count} ${named(count, kind)}, large, beaten`,
+  (count, kind) => `${count} large ${named(count, kind)} (at room temperature), beaten`,
+  (count, kind) => `${count}–${count + 1} large ${kind.many}`,
+  (count, kind) => `about ${count} ${named(count, kind)}, at room temperature`,
+  (count, kind) => `${kind.many}, ${count}`,
+  (count, kind) => `${kind.many}: ${count} large`,
+];
+
+function named(count: number, { one, many }: (typeof kinds)[number]): string {
+  return count === 1 ? one : many;
 }
 
 /** A kitchen where the shops sell eggs of one size only, which has to be named. */
@@ -47,16 +54,24 @@ function large(size: EggSize): EggSize {
 describe('a size of eggs that a version names', () => {
   test.for(classes)('is read back in $id: $name', ({ id, name, size }) => {
     fc.assert(
-      fc.property(fc.constantFrom(...wordings), fc.integer({ min: 1, max: 13 }), (wording, count) => {
-        const text = worded(wording(count), size, id);
-        const { reading, food } = lineOf(text, id);
-        const read = [food?.id, reading.size?.text, reading.amounts.map(({ unit }) => unit), reading.pack];
-        expect([text, ...read]).toEqual([text, 'egg', name, ['count'], null]);
-        expect([text, reading.amounts[0]?.low.toNumber()]).toEqual([text, count]);
-        const weight = versionOf({ kitchen: id, lines: [text] }, id).parts[0]?.lines[0]?.chosen.grams;
-        expect([text, weight?.toFixed(20)]).toEqual([text, size.edibleGrams.times(count).toFixed(20)]);
-      }),
-      { numRuns: 200 },
+      fc.property(
+        fc.constantFrom(...wordings),
+        fc.constantFrom(...kinds),
+        fc.integer({ min: 1, max: 13 }),
+        (wording, kind, count) => {
+          const text = worded(wording(count, kind), size, id);
+          const { reading, food } = lineOf(text, id);
+          const read = [food?.id, reading.size?.text, reading.amounts.map(({ unit }) => unit), reading.pack];
+          expect([text, ...read]).toEqual([text, kind.id, name, ['count'], null]);
+          expect([text, reading.amounts[0]?.low.toNumber()]).toEqual([text, count]);
+          const weight = versionOf({ kitchen: id, lines: [text] }, id).parts[0]?.lines[0]?.chosen.grams;
+          expect([text, weight?.toFixed(20)]).toEqual([
+            text,
+            size.edibleGrams.times(kind.part).times(count).toFixed(20),
+          ]);
+        },
+      ),
+      { numRuns: 300 },
     );
   });
 
