@@ -36,6 +36,9 @@ describe('foods that are found', () => {
     ['2 fl oz cachaça', 'cachaca'],
     ['1 fl oz simple syrup', 'simple-syrup'],
     ['½ cup active sourdough starter', 'sourdough-starter'],
+    ['1 (15-oz) can beets, drained', 'cooked-beetroot'],
+    ['1 cup pickled beets', 'pickled-beetroot'],
+    ['1 tbsp adobo sauce', 'chipotle-in-adobo'],
   ] as const)('%s: %s', ([line, id]) => {
     expect(idOf(line, 'us')).toBe(id);
   });
