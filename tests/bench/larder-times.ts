@@ -79,7 +79,7 @@ export function timeFinding(find: typeof findFood, words: readonly string[], rou
   const { foods } = builtInLarder();
   const plain = new Map(words.map((each) => [each, each.length]));
   // The first look-ups read the index of names, and the next ones let the engine see what is hot.
-  for (let at = 0; at < 2000; at += 1) find(words[at % words.length] ?? '', foods, 'us');
+  for (let at = 0; at < 20_000; at += 1) find(words[at % words.length] ?? '', foods, 'us');
   return words.map((each) => {
     let [finding, floor] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
     for (let round = 0; round < rounds; round += 1) {

@@ -7,7 +7,7 @@ const spoons = new Set(['tsp', 'tbsp', 'pinch', 'dash']);
 
 /** Words that make it the fresh one, or the one that was made of it. */
 const otherwise = new Set(
-  `fresh freshly chopped diced minced sliced torn shredded grated peeled crushed snipped picked packed leaf leaves sprig sprigs root paste juice puree
+  `fresh freshly chopped diced minced sliced torn shredded grated peeled crushed snipped picked packed leaf leaves sprig sprigs root paste puree
   zest zested rind peel pulp segments flesh
   brewed strong hot cold iced cooled`.split(/\s+/),
 );

@@ -40,7 +40,16 @@ function namedInLine(reading: LineReading, foods: Foods, kitchen: string): Named
   const kind = kindBehind(reading, found?.food ?? null, foods, kitchen);
   const meant =
     kind === null ? found : { food: kind.food, start: found?.start ?? kind.start, end: found?.end ?? kind.end };
-  return meant === null ? null : withName({ ...meant, food: bySpoon(meant.food, reading, foods) }, reading);
+  if (meant === null || (kind === null && isDried(reading, meant.food))) return null;
+  return withName({ ...meant, food: bySpoon(meant.food, reading, foods) }, reading);
+}
+
+/** `Apples, dried`: the fresh ones would be the wrong food, where the larder has no others. */
+function isDried(reading: LineReading, food: Food): boolean {
+  const dried = 'dried';
+  return (
+    clausesBehind(reading)[0]?.text.toLowerCase() === dried && !changesNothing(dried, food, new Set([dried]), false)
+  );
 }
 
 function withName({ food, start, end }: FoundFood, { text }: LineReading): NamedFood {

@@ -23,12 +23,21 @@ const shopStates = new Set(
 const mostClauses = 6;
 
 /** Parts and forms that stand behind a spice's name: `cumin (seeds)`. */
-const parts: ReadonlySet<string> = new Set('seed seeds powder pod pods stick sticks berries'.split(' '));
+const parts: ReadonlySet<string> = new Set(
+  'seed seeds powder pod pods stick sticks berries bean beans extract paste flakes'.split(' '),
+);
+
+/** States that the kind of a food has with it: `minced meat (beef)` is minced beef. */
+const states: ReadonlySet<string> = new Set(
+  'minced ground frozen dried dry canned tinned cooked smoked pickled powdered'.split(' '),
+);
 
 /** What a kind is looked for with. */
 interface Behind {
   /** The words of the food's name. */
   name: readonly string[];
+  /** The words between the amount and the food's name, and its own. */
+  before: readonly string[];
   found: Food | null;
   foods: Foods;
   kitchen: string;
@@ -42,7 +51,10 @@ interface Behind {
  */
 export function kindBehind(reading: LineReading, found: Food | null, foods: Foods, kitchen: string): FoundFood | null {
   if (reading.food === null) return null;
-  const behind = { name: wordsOf(reading.food.text), found, foods, kitchen };
+  const { span } = reading.food;
+  const amountEnds = reading.amountSpans.filter(({ end }) => end <= span.start).map(({ end }) => end);
+  const before = wordsOf(reading.text.slice(Math.max(0, ...amountEnds), span.end));
+  const behind = { name: wordsOf(reading.food.text), before, found, foods, kitchen };
   const clauses = clausesBehind(reading);
   const open = clauses.filter(({ inBrackets }) => !inBrackets);
   // `flour, sugar, rye` without an amount is a list of foods, as is `syrup, agave, or honey`.
@@ -110,8 +122,11 @@ function narrowed(words: readonly string[], { foods, kitchen }: Behind): Food | 
 }
 
 /** `pecans` behind `nuts`. */
-function ofWideKind(words: readonly string[], { name, foods, kitchen }: Behind): Food | null {
-  const food = foods.get(foodNamed(indexOf(foods), words.join(' '), kitchen) ?? '');
+function ofWideKind(words: readonly string[], { name, before, foods, kitchen }: Behind): Food | null {
+  // `Mixed vegetables (peas, carrots)` are both.
+  if (before.includes('mixed')) return null;
+  const state = before.filter((word) => states.has(word));
+  const food = foods.get(foodNamed(indexOf(foods), [...state, ...words].join(' '), kitchen) ?? '');
   return food !== undefined && isOfKindNamed(name.at(-1) ?? '', food) ? food : null;
 }
 

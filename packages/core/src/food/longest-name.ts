@@ -24,7 +24,8 @@ export function longestName(words: readonly PhraseWord[], speech: Speech): Named
   const front = plainAhead(words);
   const back = plainBehind(words);
   const unknown = unknownBefore(words);
-  for (let left = 0; left <= front + back + 1 && left < words.length; left += 1) {
+  // Every word that no name has must go.
+  for (let left = unknown.at(-1) ?? 0; left <= front + back + 1 && left < words.length; left += 1) {
     for (const stretch of stretchesWithout(words, left, front, back)) {
       // A word that no name has makes the look-up vain.
       const { from, to, without } = stretch;

@@ -37,7 +37,7 @@ const flesh: Fits = ({ coreClass }) => coreClass === null;
 const cut: Fits = (_food, said) => said.has('in') || said.has('on') || said.has('less');
 /** Pasta, rice, pulses and spices as they keep in the cupboard: nothing that is also sold fresh or in tins. */
 const keepsDry: Fits = (food) =>
-  (hasNameWord(food, 'dried') && !hasNameWord(food, 'fresh')) ||
+  hasNameWord(food, 'dried') ||
   ((food.role === 'bulk' || food.role === 'seasoning') &&
     food.keeps.where === 'cupboard' &&
     !food.pours &&
