@@ -1,5 +1,8 @@
 import type { LineAmount } from './line-amount.js';
+import type { ReadPack } from './pack-reading.js';
+import { readQuantity } from './quantity.js';
 import type { Doubt } from './reading.js';
+import { isMeasured } from './statement.js';
 import type { Tokens } from './token.js';
 import { readUnit } from './unit-reading.js';
 
@@ -41,6 +44,11 @@ export function doubtAbout(tokens: Tokens, index: number, amount: LineAmount | n
   const doubt = (because: string, instead: string, next = amount.next): Doubt =>
     makeDoubt(tokens, amount.first, next, because, instead);
   if (range?.reversed) return doubt('The second number is not above the first.', 'Write the smaller number first.');
+  if (amount.pack !== null && isSpoonOf(tokens, amount, amount.pack))
+    return doubt('Two numbers stand before one unit.', 'Write one number.');
+  const reversed = reversedRange(tokens, amount);
+  if (reversed !== null)
+    return doubt('The second amount is not above the first.', 'Write the smaller amount first.', reversed);
   if (amount.pack?.unsure) {
     return doubt(
       'This may be one pack of that size, or several smaller ones.',
@@ -68,6 +76,19 @@ export function doubtAbout(tokens: Tokens, index: number, amount: LineAmount | n
     );
   }
   return null;
+}
+
+/** `1 1 cup flour`: no pack is so many spoons or cups. */
+function isSpoonOf(tokens: Tokens, { first }: LineAmount, { word, unit, sizeUnit }: ReadPack): boolean {
+  const isSpoon = sizeUnit === 'cup' || sizeUnit === 'tbsp' || sizeUnit === 'tsp';
+  return isSpoon && word === '' && unit === 'count' && tokens.at(first + 1).kind === 'number';
+}
+
+/** Index behind `1 cup to 2 tbsp`, whose ends are the wrong way round; null where no amount follows. */
+function reversedRange(tokens: Tokens, { next, statement }: LineAmount): number | null {
+  if (tokens.word(next) !== 'to' || !isMeasured(statement.unit) || statement.high !== null) return null;
+  const upper = readQuantity(tokens, next + 1);
+  return upper === null || upper.bare || upper.article || !isMeasured(upper.unit) ? null : upper.next;
 }
 
 export function makeDoubt(tokens: Tokens, first: number, next: number, because: string, instead: string): Doubt {

@@ -7,6 +7,7 @@ import type { LineReading } from './reading.js';
 import { isMassUnit, type KitchenUnits } from './size.js';
 import type { Tokens } from './token.js';
 import { tokenize } from './tokenize.js';
+import { withoutArticle } from './uncounted-article.js';
 
 /**
  * Reads an ingredient line: its amount, pack, food, size, preparation, and the further quantities in its words.
@@ -18,7 +19,9 @@ import { tokenize } from './tokenize.js';
  *   (`1 cup plus 2 tbsp`). US sizes where none are given. `eggSizes` names the kitchen's classes of eggs: see `readingIn`.
  */
 export function readLine(text: string, { kitchen = {}, eggSizes = [] }: ReadingIn = {}): LineReading {
-  const reading = withoutOtherChoice(readWords(tokenize(text, { markdown: true }), { kitchen, eggSizes }));
+  const reading = withoutArticle(
+    withoutOtherChoice(readWords(tokenize(text, { markdown: true }), { kitchen, eggSizes })),
+  );
   const doubt = reading.doubt ?? malformedNumber(text);
   if (doubt === null || doubt === reading.doubt) return reading;
   return { ...reading, kind: 'no-amount', amounts: [], pack: null, amountSpans: [], doubt };
