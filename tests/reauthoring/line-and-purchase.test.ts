@@ -146,6 +146,14 @@ test('seven small tins are not opened where a large one is sold', () => {
   ];
   const within = gloop([{ size: 440, ...whole }], shelf);
   expect(reauthored(['2 × 440 g cans gloop'], 'us', 'uk', within).map(textOf)).toEqual(['2 × 400 g tins gloop']);
+  const ranged = gloop(
+    [{ size: 420, ...whole }],
+    [
+      { size: 227, ...whole },
+      { size: 400, ...whole },
+    ],
+  );
+  expect(reauthored(['1–2 × 420 g cans gloop'], 'us', 'uk', ranged).map(textOf)).toEqual(['1–2 × 400 g tins gloop']);
   // Three are.
   const three = gloop([{ size: 375, ...whole }], [...shelf.slice(0, 1), { size: 450, ...whole }]);
   expect(reauthored(['1 × 375 g can gloop'], 'us', 'uk', three).map(textOf)).toEqual(['3 × 125 g tins gloop']);

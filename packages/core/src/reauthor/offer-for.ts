@@ -91,6 +91,11 @@ function countedOr(demand: Demand, count: number, unit: Term['unit'], step: numb
     : [single];
 }
 
+function upperEnd({ statements }: Stated): number {
+  const term = statements[0]?.[0];
+  return term === undefined ? 0 : (term.high ?? term.low).toNumber();
+}
+
 /** The geometric mean of a count and its upper end. */
 function meanOf(stated: Stated): number {
   const term = stated.statements[0]?.[0];
@@ -152,11 +157,12 @@ function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
     const each = packSize(demand, pack);
     const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
     const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
-    for (const count of countsWithin(each, step, reach(demand, context)).filter((times) => times <= most)) {
+    for (const count of countsWithin(each, step, reach(demand, context))) {
       const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
       const left = leftOfPacks(count, demand, context.weights);
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
-        list.add(demand, meanOf(stated) * each, fixed + extra + left, () => ({ ...stated, pack: label }));
+        if (upperEnd(stated) <= most)
+          list.add(demand, meanOf(stated) * each, fixed + extra + left, () => ({ ...stated, pack: label }));
     }
   }
   return list.offer(
