@@ -64,7 +64,8 @@ describe('retare draft --write', () => {
     const { code, after } = await draft(windows, '--for', 'uk', '--write');
     expect(code).toBe(0);
     expect(without(after, 'uk', '\r\n')).toBe(windows);
-    const told = async (text: string): Promise<string> => (await runOn(folder, text, ['check'])).out.replace(/[\d.]+ s\n$/u, '');
+    const told = async (text: string): Promise<string> =>
+      (await runOn(folder, text, ['check'])).out.replace(/[\d.]+ s\n$/u, '');
     expect(await told(windows)).toBe(await told(post));
   });
 

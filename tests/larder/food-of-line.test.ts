@@ -20,6 +20,7 @@ describe('a kind that is named behind the food', () => {
     ['2 lb pork (shoulder)', 'pork-shoulder', 'a cut'],
     ['1 tsp cumin (seeds)', 'cumin-seed', 'a part'],
     ['1 cup berries (raspberries)', 'raspberry', 'where the wide word is no food'],
+    ['2 tbsp salça (tomato paste)', 'tomato-paste', 'a word of another tongue'],
     ['500 g minced meat (beef)', 'ground-beef', 'with the state of the wide word'],
     ['1 vanilla (bean)', 'vanilla-pod', 'a part'],
     ['2 cups apples, dried', null, 'a state that the larder does not have'],
@@ -38,6 +39,7 @@ describe('a kind that is named behind the food', () => {
     ['1 cup milk (or oat)', 'milk', 'another choice'],
     ['peanuts, butter, salt', 'peanut', 'a list'],
     ['2 tbsp honey, maple, or sugar', 'honey', 'a list that ends in `or`'],
+    ['1 cup marinade (soy sauce)', null, 'one part of it'],
     ['2 cups mixed garden fruits (apples, pears)', null, 'all of them together'],
     ['1 lb liver (chicken, lamb etc.)', 'liver', 'kinds that go on'],
   ] as const)('`%s` is %s, because what follows is %s', ([line, id]) => {

@@ -70,10 +70,28 @@ export function kindBehind(reading: LineReading, found: Food | null, foods: Food
   return null;
 }
 
+/** Words that stand for what is made of several foods. */
+const mixtures: ReadonlySet<string> = new Set(
+  'marinade filling batter patties mixture garnish topping toppings'.split(' '),
+);
+
+/** A name of which the larder knows no word, as in another tongue: `salça (tomato paste)`. */
+function isForeign({ name, foods }: Behind): boolean {
+  const index = indexOf(foods);
+  return name.every((word) => word.length > 2 && !index.knows(word) && !isPlain(word) && !mixtures.has(word));
+}
+
+function exactly(words: readonly string[], { foods, kitchen }: Behind): Food | null {
+  return foods.get(foodNamed(indexOf(foods), words.join(' '), kitchen) ?? '') ?? null;
+}
+
 /** The first of the kinds, if no other of them leaves the food as it is. */
 function oneOf({ alternatives, areExamples }: Kinds, behind: Behind, isAside: boolean): Food | null {
   const { found } = behind;
   if (found !== null && areExamples) return null;
+  if (found === null && isAside && alternatives.length === 1 && isForeign(behind)) {
+    return exactly(alternatives[0] ?? [], behind);
+  }
   const meant = alternatives.map((words) => shopKind(words, behind) ?? (isAside ? ofWideKind(words, behind) : null));
   const first = meant.find((kind) => kind !== null) ?? null;
   if (found === null) return meant[0] ?? null;
@@ -98,10 +116,8 @@ function shopKind(words: readonly string[], behind: Behind): Food | null {
 
 /** `brown` behind `sugar`; `wholemeal flour` behind `flour`; `breast` behind `chicken`. */
 function kindNamed(words: readonly string[], behind: Behind): Food | null {
-  const { name, found, foods, kitchen } = behind;
-  const index = indexOf(foods);
-  const named = (key: readonly string[]): Food | null =>
-    foods.get(foodNamed(index, key.join(' '), kitchen) ?? '') ?? null;
+  const { name, found } = behind;
+  const named = (key: readonly string[]): Food | null => exactly(key, behind);
   const head = name.at(-1) ?? '';
   if (singularKey(words.at(-1) ?? '') === singularKey(head)) return named(words);
   const whole = [...words, ...name];
@@ -122,12 +138,13 @@ function narrowed(words: readonly string[], { foods, kitchen }: Behind): Food | 
 }
 
 /** `pecans` behind `nuts`. */
-function ofWideKind(words: readonly string[], { name, before, foods, kitchen }: Behind): Food | null {
+function ofWideKind(words: readonly string[], behind: Behind): Food | null {
+  const { name, before } = behind;
   // `Mixed vegetables (peas, carrots)` are both.
   if (before.includes('mixed')) return null;
   const state = before.filter((word) => states.has(word));
-  const food = foods.get(foodNamed(indexOf(foods), [...state, ...words].join(' '), kitchen) ?? '');
-  return food !== undefined && isOfKindNamed(name.at(-1) ?? '', food) ? food : null;
+  const food = exactly([...state, ...words], behind);
+  return food !== null && isOfKindNamed(name.at(-1) ?? '', food) ? food : null;
 }
 
 /** `2 cups chicken, cooked and shredded`: measured as it comes from the stove. By weight only where nothing else is done to it. */
