@@ -82,6 +82,19 @@ describe('an egg to glaze with', () => {
     expect(egg?.drift).not.toBeNull();
   });
 
+  test('may be known by both: egg that is thinned with water, where egg is brushed on', () => {
+    const eggsIn = (method: string) => {
+      const lines = [...dough, '3 large eggs', '1 large egg, beaten with 1 tsp water'];
+      return linesOf(drafted(post(lines, { method }), 'uk')).filter(({ food }) => food?.id === 'egg');
+    };
+    const [inDough, onTop] = eggsIn('Beat in the eggs. Brush the loaf with the beaten egg.');
+    expect([inDough?.drift === null, onTop?.drift]).toEqual([false, null]);
+    expect(eggsIn('Beat in the eggs. Brush the loaf with honey.').map(({ drift }) => drift === null)).toEqual([
+      false,
+      false,
+    ]);
+  });
+
   test('is of the size of the other eggs, where a size is named', () => {
     const result = drafted(post([...dough, '4 large eggs', '1 large egg, beaten, to glaze']), 'uk');
     const eggs = linesOf(result).filter(({ food }) => food?.id === 'egg');

@@ -1,12 +1,4 @@
-import {
-  anchorFactors,
-  type BatchFactor,
-  isNear,
-  isSameFactor,
-  measuredFactors,
-  native,
-  wholeFactors,
-} from './batch-factors.js';
+import { anchorFactors, type BatchFactor, isNear, measuredFactors, native, wholeFactors } from './batch-factors.js';
 import type { Demand } from './demand.js';
 import { bestPan, type PanChosen, type PanDemand } from './pans-of.js';
 import type { PartPlan } from './part-plan.js';
@@ -75,7 +67,7 @@ function overFactors(factors: readonly BatchFactor[], problem: Problem): Solved 
     if (least >= most) break;
     const solution = solveAt(batch, problem, most);
     if (solution === null) continue;
-    const isSame = best !== null && isSameFactor(best.batch.factor, batch.factor);
+    const isSame = best !== null && readsTheSame(best.batch, batch);
     if (best === null || isBetter(solution, best)) {
       if (!isSame) runnerUp = best;
       best = solution;
@@ -97,11 +89,14 @@ export function solveAny(problems: readonly Problem[]): Solved & { problem: Prob
   const better = (one: (typeof found)[number] | null, other: (typeof found)[number]): (typeof found)[number] =>
     one === null || isBetter(other.solution, one.solution) ? other : one;
   const best = found.reduce<(typeof found)[number] | null>(better, null);
-  const others = found.filter(
-    ({ solution }) => best !== null && !isSameFactor(solution.batch.factor, best.solution.batch.factor),
-  );
+  const others = found.filter(({ solution }) => best !== null && !readsTheSame(solution.batch, best.solution.batch));
   const runnerUp = others.reduce<(typeof found)[number] | null>(better, null);
   return { best: best?.solution ?? null, runnerUp: runnerUp?.solution ?? null, problem: best?.problem ?? null };
+}
+
+/** Batches that are a two-thousandth apart are one to a cook: a runner-up is at another. */
+function readsTheSame(one: BatchFactor, other: BatchFactor): boolean {
+  return Math.abs(one.factor - other.factor) < 0.0005;
 }
 
 /** Of two that cost the same the batch nearer to 1. */

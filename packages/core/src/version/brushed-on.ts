@@ -21,9 +21,8 @@ const thin: ReadonlySet<string> = new Set(['egg', 'liquid', 'salt']);
 const eggs = new Set(['egg', 'eggs', 'yolk', 'yolks', 'white', 'whites']);
 
 /** Whether a method brushes something with its eggs, and does nothing else with them but beat them first. */
-export function isBrushedOn({ steps }: Recipe): boolean {
-  const clauses = steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.,;:!?\n]/));
-  const words = clauses.map((clause) => clause.match(/\p{L}+/gu) ?? []).filter(({ length }) => length > 0);
+export function isBrushedOn(recipe: Recipe): boolean {
+  const words = clausesOf(recipe);
   const uses = words.flatMap((own, at) =>
     own.some((word) => eggs.has(word)) ? [{ own, next: words[at + 1] ?? [] }] : [],
   );
@@ -31,6 +30,18 @@ export function isBrushedOn({ steps }: Recipe): boolean {
     uses.length > 0 &&
     uses.every(({ own, next }) => brushes(own) || (own.every((word) => beating.has(word)) && goesOn(next)))
   );
+}
+
+/** Whether a line is egg beaten with a little of something thin, `1 egg, beaten with 1 tsp water`, and the method brushes egg on. */
+export function isThinnedToBrush({ text }: Line, recipe: Recipe): boolean {
+  return (
+    /\b(?:beaten|whisked|mixed) with [^,]{1,30}\b(?:water|milk|cream)\b/i.test(text) && clausesOf(recipe).some(brushes)
+  );
+}
+
+function clausesOf({ steps }: Recipe): string[][] {
+  const clauses = steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.,;:!?\n]/));
+  return clauses.map((clause) => clause.match(/\p{L}+/gu) ?? []).filter(({ length }) => length > 0);
 }
 
 /** `brush the tops with beaten egg`, `brush the egg over the buns` */

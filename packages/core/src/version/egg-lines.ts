@@ -7,7 +7,7 @@ import { partOfEgg, wholeEggsFor } from '../kitchen/egg.js';
 import type { EggSize, Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Part, Recipe } from '../recipe/recipe.js';
 import { isOptional } from './beside.js';
-import { isBrushedOn, isPartThatIsBrushedOn, saysThatItIsBrushedOn } from './brushed-on.js';
+import { isBrushedOn, isPartThatIsBrushedOn, isThinnedToBrush, saysThatItIsBrushedOn } from './brushed-on.js';
 import { saysThatTheyStayWhole, staysWhole } from './eggs-in-one-piece.js';
 import { weighingOf, weighReading } from './weigh-line.js';
 import { wholeLimit } from './whole-packs.js';
@@ -37,7 +37,7 @@ function linesIn(recipe: Recipe): EggLines {
   // Of which of two lines the method speaks its bare word does not say.
   const alone = all.length === 1 && (isBrushedOn(recipe) || staysWhole(recipe));
   const isLoose = ({ part, line }: { part: Part; line: Line }): boolean =>
-    alone || isLooseLine(line) || isPartThatIsBrushedOn(part.native);
+    alone || isLooseLine(line) || isThinnedToBrush(line, recipe) || isPartThatIsBrushedOn(part.native);
   return {
     weighed: all.filter((each) => !isLoose(each)).map(({ line }) => line),
     loose: new Set(all.filter(isLoose).map(({ line }) => line.reading)),
