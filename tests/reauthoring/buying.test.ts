@@ -282,6 +282,16 @@ describe('a use-whole food in another kitchen', () => {
       '½ × 400 g tin gloop',
     ],
     [
+      'takes a whole small pack rather than half a large one',
+      { size: 400 },
+      [
+        { size: 400, whole: 'half' },
+        { size: 800, whole: 'half' },
+      ],
+      '1 × 400 g can gloop',
+      '1 × 400 g tin gloop',
+    ],
+    [
       'goes by drained weight where both packs have one',
       { size: 425, drained: 255 },
       [{ ...whole, size: 400, drained: 300 }],

@@ -36,6 +36,16 @@ function gloop(us: readonly ShortPack[], uk: readonly ShortPack[], more: Partial
 const half = { whole: 'half' } as const;
 const whole = { whole: 'yes' } as const;
 
+test('half a can is not converted to where the other half would go off', () => {
+  const inHalves = (keeps: Partial<Food>): Setting => gloop([{ size: 200, ...whole }], [{ size: 400, ...half }], keeps);
+  const post = { kitchen: 'us', lines: ['1 × 200 g can gloop'] };
+  const lines = [inFridge(3, true), inFridge(2, false)].map((keeps) => versionOf(post, 'uk', inHalves(keeps)));
+  expect(lines.flatMap(({ parts }) => parts.flatMap((part) => part.lines.map(textOf)))).toEqual([
+    '½ × 400 g tin gloop',
+    '200 g gloop',
+  ]);
+});
+
 describe('what is bought is what the line says', () => {
   const native = [{ size: 400, ...whole }];
   const keeps = inFridge(3, true);

@@ -6,11 +6,11 @@ import type { Sold } from '../food/food.js';
 import { pieceGrams } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { partOfEgg } from '../kitchen/egg.js';
-import { remainderOf } from '../kitchen/remainder.js';
 import { areOtherThanUsual } from '../kitchen/unsized-pack.js';
 import { byLength } from '../version/convert-amount.js';
 import { isSizedPieces, pieceSizeIn } from '../version/sized-pieces.js';
 import { isContainer } from '../version/weigh-line.js';
+import { isHalved } from '../version/whole-packs.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { costOfLeft, leftoverOfPieces } from './leftover-cost.js';
@@ -151,7 +151,7 @@ function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
   const shelf = [...sold.packs].reverse();
   const offered = [
     ...shelf.map((pack) => ({ pack, step: 1 })),
-    ...shelf.filter((pack) => isHalved(demand, pack)).map((pack) => ({ pack, step: 0.5 })),
+    ...shelf.filter((pack) => demand.food !== null && isHalved(demand.food, pack)).map((pack) => ({ pack, step: 0.5 })),
   ];
   for (const { pack, step } of offered) {
     const each = packSize(demand, pack);
@@ -173,12 +173,6 @@ function packs(demand: Demand, sold: Sold, context: OfferContext): Offer {
 
 /** Nobody opens more small cans than this where a larger one is sold. Common practice, no source. */
 const mostSmall = 3;
-
-/** Half a can is taken where the other half is kept; one that goes off first is a can wasted. */
-function isHalved({ food }: Demand, { whole, grams }: Sold['packs'][number]): boolean {
-  const each = grams.toNumber();
-  return whole === 'half' && food !== null && remainderOf(food.keeps, each, each / 2) === 'keeps';
-}
 
 function leftOfPacks(count: number, { food }: Demand, weights: Weights): number {
   const bought = Math.ceil(count);

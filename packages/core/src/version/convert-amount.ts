@@ -155,21 +155,21 @@ function rangeOf(low: Exact, high: Exact | null): Term {
 function inPacks(stated: Stated, weighed: WeighedAmount, food: Food | null, kitchen: Kitchen): Stated | null {
   const sold = food === null ? null : soldIn(food, kitchen.id);
   const grams = weighed.low.grams;
-  if (sold === null || grams === null) return null;
-  if (isUseWhole(sold)) return inWholePacks(stated, weighed, sold) ?? massOf(weighed, kitchen, stated.approx);
+  if (food === null || sold === null || grams === null) return null;
+  if (isUseWhole(sold)) return inWholePacks(stated, weighed, food, sold) ?? massOf(weighed, kitchen, stated.approx);
   if (weighed.count === null || weighed.count.isZero() || stated.pack?.word === '') return null;
   const same = samePack(grams.dividedBy(weighed.count), sold);
   if (same === null) return null;
   return packsStated(rangeOf(weighed.count, stated.statements[0]?.[0]?.high ?? null), same, stated.approx);
 }
 
-function inWholePacks(stated: Stated, weighed: WeighedAmount, sold: Sold): Stated | null {
+function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: Sold): Stated | null {
   const { low, drainedGrams } = weighed;
   const needs = endsOf(weighed).flatMap(({ grams }): PackNeed[] => {
     if (grams === null || low.grams === null) return [];
     return [{ grams, drainedGrams: drainedGrams?.times(grams).dividedBy(low.grams) ?? null }];
   });
-  const packs = packsForEnds(needs, sold);
+  const packs = packsForEnds(needs, food, sold);
   const [first, more] = packs ?? [];
   if (first === undefined || packs?.some(({ drift }) => drift.abs().greaterThan(wholeLimit))) return null;
   return packsStated(rangeOf(first.count, more?.count ?? null), first.pack, stated.approx);

@@ -1,5 +1,6 @@
 import { Exact } from '../exact.js';
-import type { Pack, Sold } from '../food/food.js';
+import type { Food, Pack, Sold } from '../food/food.js';
+import { remainderOf } from '../kitchen/remainder.js';
 
 /** A number of packs of one size. */
 export interface WholePacks {
@@ -28,13 +29,26 @@ export interface PackNeed {
  * @returns One entry a need: of the usual size if that is within the limit, else of the size that is nearest; of sizes that count as
  *   equal the fewest packs. Null where no pack is used whole.
  */
-export function packsForEnds(needs: readonly PackNeed[], sold: Sold): WholePacks[] | null {
-  const sizes = sold.packs.filter(({ whole }) => whole !== 'no').map((pack) => packsOfSize(pack, needs));
+export function packsForEnds(needs: readonly PackNeed[], food: Food, sold: Sold): WholePacks[] | null {
+  const sizes = sold.packs
+    .filter(({ whole }) => whole !== 'no')
+    .map((pack) => packsOfSize(pack, needs, isHalved(food, pack) ? half : one));
   sizes.sort((one, other) => one.worst.comparedTo(other.worst));
   const first = sizes.find(({ pack, worst }) => pack.usual && worst.lessThanOrEqualTo(wholeLimit)) ?? sizes[0];
   if (first === undefined) return null;
   const equal = sizes.filter((each) => each.packs.every((packs, at) => countsAsEqual(packs, first.packs[at])));
-  return equal.sort((one, other) => lastCount(one).comparedTo(lastCount(other)))[0]?.packs ?? first.packs;
+  return (
+    equal.sort((each, other) => lastBought(each) - lastBought(other) || halves(each) - halves(other))[0]?.packs ??
+    first.packs
+  );
+}
+
+const [half, one] = [new Exact('0.5'), new Exact(1)];
+
+/** Whether a cook uses half of a pack: only where the other half is kept; one that goes off first is a pack wasted. */
+export function isHalved({ keeps }: Food, { whole, grams }: Pack): boolean {
+  const each = grams.toNumber();
+  return whole === 'half' && remainderOf(keeps, each, each / 2) === 'keeps';
 }
 
 /** Packs of one size, one entry a need. */
@@ -45,16 +59,15 @@ interface PacksOfSize {
   worst: Exact;
 }
 
-function packsOfSize(pack: Pack, needs: readonly PackNeed[]): PacksOfSize {
-  const packs = needs.map((need) => nearestCount(pack, need));
+function packsOfSize(pack: Pack, needs: readonly PackNeed[], step: Exact): PacksOfSize {
+  const packs = needs.map((need) => nearestCount(pack, need, step));
   return { pack, packs, worst: Exact.max(0, ...packs.map(({ drift }) => drift.abs())) };
 }
 
-function nearestCount(pack: Pack, { grams, drainedGrams }: PackNeed): WholePacks {
+function nearestCount(pack: Pack, { grams, drainedGrams }: PackNeed, step: Exact): WholePacks {
   const byDrained = drainedGrams !== null && pack.drainedGrams !== null;
   const need = byDrained ? drainedGrams : grams;
   const size = byDrained && pack.drainedGrams !== null ? pack.drainedGrams : pack.grams;
-  const step = new Exact(pack.whole === 'half' ? '0.5' : 1);
   const count = Exact.max(need.dividedBy(size).dividedBy(step).round().times(step), step);
   return { pack, count, drift: count.times(size).dividedBy(need).minus(1) };
 }
@@ -65,8 +78,14 @@ function countsAsEqual({ drift }: WholePacks, other: WholePacks | undefined): bo
   return drift.plus(1).dividedBy(other.drift.plus(1)).minus(1).abs().lessThanOrEqualTo(equalPacks);
 }
 
-function lastCount({ packs }: PacksOfSize): Exact {
-  return packs.at(-1)?.count ?? new Exact(0);
+/** Half a pack is bought whole. */
+function lastBought({ packs }: PacksOfSize): number {
+  return packs.at(-1)?.count.ceil().toNumber() ?? 0;
+}
+
+/** Of as many packs those of which nothing is left are taken first. */
+function halves({ packs }: PacksOfSize): number {
+  return packs.filter(({ count }) => !count.isInteger()).length;
 }
 
 /** The shop's pack whose size counts as equal to one that is written. */
