@@ -11,6 +11,7 @@ import { dishIn, foodOfDish } from './linked-dish.js';
 import type { Foods } from './name-index.js';
 import { nameWords } from './name-words.js';
 import { changesNothing } from './plain-words.js';
+import { startOfFood } from './said-of-food.js';
 import { otherPlants } from './variety.js';
 
 /** The food of a line, and the words that name it. */
@@ -73,10 +74,9 @@ function firstOf<Item, Found>(items: readonly Item[], find: (item: Item) => Foun
 
 function namedAs(reading: LineReading, find: (words: string) => FoundFood | null): FoundFood | null {
   if (reading.food === null) return null;
-  const { text, amounts, amountSpans } = reading;
+  const { text, amounts } = reading;
   const { span } = reading.food;
-  const before = amountSpans.filter(({ end }) => end <= span.start).map(({ end }) => end);
-  const whole = { start: Math.max(0, ...before), end: span.end };
+  const whole = { start: startOfFood(reading), end: span.end };
   const found = foundAt(text, { ...whole, end: endIn(reading) }, find) ?? foundAt(text, whole, find);
   if (found !== null) return found;
   const shared = foundAt(text, span, find) ?? withHeadBehind(reading, find);

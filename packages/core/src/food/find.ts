@@ -28,6 +28,7 @@ const mostWords = 20;
  * The whole phrase is looked up first. Only words that never change a food are then left out one by one from either end, so that
  * `butter beans` is never butter and `coconut milk` never milk. Of foods joined by `or` the first is taken, with the head word
  * that they share (`white or yellow onions`). A word that no food has may be one letter off a word that some food has.
+ * A word that is left out has to fit the food: no powder is `fresh`.
  *
  * @param words A food as written: `fresh cilantro`, `All-Purpose Flour`.
  * @param foods The larder's foods.

@@ -9,6 +9,7 @@ import { singularKey } from './name-key.js';
 import { nameWords } from './name-words.js';
 import { isOfKindNamed, ofKind } from './of-kind.js';
 import { isPlain } from './plain-words.js';
+import { startOfFood } from './said-of-food.js';
 import { notMeasured } from './speech.js';
 import { isOnlyTinned, isRaw } from './traits.js';
 
@@ -52,8 +53,7 @@ interface Behind {
 export function kindBehind(reading: LineReading, found: Food | null, foods: Foods, kitchen: string): FoundFood | null {
   if (reading.food === null) return null;
   const { span } = reading.food;
-  const amountEnds = reading.amountSpans.filter(({ end }) => end <= span.start).map(({ end }) => end);
-  const before = wordsOf(reading.text.slice(Math.max(0, ...amountEnds), span.end));
+  const before = wordsOf(reading.text.slice(startOfFood(reading), span.end));
   const behind = { name: wordsOf(reading.food.text), before, found, foods, kitchen };
   const clauses = clausesBehind(reading);
   const open = clauses.filter(({ inBrackets }) => !inBrackets);

@@ -80,13 +80,13 @@ const some: ReadonlyMap<string, Fits> = new Map(
         (food, said, unmeasured) => unmeasured || said.has('un') || hasNameWord(food, 'cooked', 'canned'),
       ],
       ['mashed pureed reconstituted', (_food, _said, unmeasured) => unmeasured],
-      // `Full-fat yogurt` is the usual one, `duck fat` is no duck.
       ['coarse fine', ({ role }) => role === 'bulk' || role === 'flour'],
       ['crisp', ({ role }) => role !== 'seasoning'],
       ['free', (_food, said) => said.has('range')],
       ['range', (_food, said) => said.has('free')],
       ['day', (_food, said) => said.has('old')],
       ['old', (_food, said) => said.has('day')],
+      // `Full-fat yogurt` is the usual one, `duck fat` is no duck.
       ['full', (_food, said) => said.has('fat')],
       ['fat', (_food, said) => said.has('full')],
       [
