@@ -43,6 +43,18 @@ function withUnsold(kitchen: string, ...ids: readonly string[]): Setting {
 
 const soldNowhere = { sold: false, packs: [], loose: false, singly: false, tap: false, standIns: [] };
 
+/** The built-in larder without the smaller packs of a food in a kitchen. */
+function withLargestPack(kitchen: string, id: string): Setting {
+  const food = setting.foods.get(id);
+  const sold = food?.sold[kitchen];
+  if (food === undefined || sold === undefined) throw new RangeError(`There is no food ${id} in ${kitchen}.`);
+  const large = { ...sold, packs: sold.packs.slice(-1) };
+  return {
+    ...setting,
+    foods: new Map([...setting.foods, [id, { ...food, sold: { ...food.sold, [kitchen]: large } }]]),
+  };
+}
+
 /** The built-in larder with a food that cooks everywhere use by whole packs only. */
 function withWholePacks(id: string): Setting {
   const food = setting.foods.get(id);
@@ -114,7 +126,11 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
   },
   {
     name: 'less than a tin is a tin, where the author takes a little more',
-    asked: { post: { kitchen: 'us', lines: ['1½ cups cooked chickpeas', '2 lb potatoes'] }, to: 'ca' },
+    asked: {
+      post: { kitchen: 'us', lines: ['1½ cups cooked chickpeas', '2 lb potatoes'] },
+      to: 'ca',
+      within: withLargestPack('ca', 'chickpeas'),
+    },
     because: ['no-amount'],
     changes: ['native-amount'],
   },
