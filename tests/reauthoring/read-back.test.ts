@@ -40,6 +40,13 @@ const pool = [
   ['onions, chopped', ['2', '1 cup']],
   ['garlic', ['2 cloves', '4 cloves']],
   ['graham cracker crumbs', ['1 cup']],
+  ['unsweetened chocolate', ['4 oz', '100 g']],
+  ['cake flour', ['1 cup', '2½ cups']],
+  ['cocoa powder', ['⅓ cup', '30 g']],
+  ['butter crackers', ['1 cup']],
+  ['heavy cream', ['½ cup', '1½ cups']],
+  ['whole milk', ['1 cup']],
+  ['cornstarch', ['2 tbsp']],
   ['unflavored gelatin', ['1 tbsp', '10 g']],
 ] as const;
 

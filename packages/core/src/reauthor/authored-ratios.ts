@@ -101,15 +101,23 @@ interface HeldContext extends DemandContext {
 
 function heldLines(part: Part, authored: Ingredients, demands: readonly Demand[], context: HeldContext): Held[] {
   const { kitchen, foods, ownWeights, loose } = context;
-  const matched = matchLines(part.native.lines, authored.lines);
+  const written = new Set(authored.lines.map((line) => line.food));
+  const isInParts = (native: Line): boolean => {
+    const serving = demands.filter(({ lines }) => lines.includes(native));
+    return serving.length > 1 && serving.some((demand) => written.has(demand.food));
+  };
+  const matched = matchLines(part.native.lines, authored.lines, isInParts);
   return authored.lines.map((line) => {
     const { food, reading } = line;
     const native = matched.get(line) ?? null;
     const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights));
     const isLoose = native === null ? isLooseLine(line) : loose.has(native.reading);
     const contents = food === null || isLoose ? [] : contentsOf(food, foods);
-    const standsIn = native === null ? demands.find((demand) => food !== null && demand.food === food) : undefined;
-    const lines = native === null ? (standsIn?.lines ?? [line]) : [native];
+    // A stand-in may be in the amount of a native line of its own food.
+    const serving = demands.find(
+      (demand) => food !== null && demand.food === food && (native === null || demand.lines.includes(native)),
+    );
+    const lines = serving?.lines ?? [native ?? line];
     const grams = drainedAsNative(line, native, weighed, demands, context) ?? middleGrams(weighed);
     return { line, native, weighed, grams: isLoose ? 0 : grams, lines, food, contents };
   });

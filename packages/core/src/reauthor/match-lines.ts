@@ -4,9 +4,14 @@ import type { Line } from '../recipe/recipe.js';
  * Which native line each line of an author's version stands for: one of the same food, else one whose food does the same in the dish
  * (another salt, another milk), each native line once. Lines of a food in several amounts are matched in their order.
  *
+ * @param isInParts Whether several foods together take a native line's place: then no other food stands for it.
  * @returns Lines without a native line of their own are left out.
  */
-export function matchLines(native: readonly Line[], authored: readonly Line[]): Map<Line, Line> {
+export function matchLines(
+  native: readonly Line[],
+  authored: readonly Line[],
+  isInParts: (native: Line) => boolean = () => false,
+): Map<Line, Line> {
   const matched = new Map<Line, Line>();
   const free = new Set(native);
   const match = (isAlike: (one: Line, other: Line) => boolean): void => {
@@ -19,7 +24,10 @@ export function matchLines(native: readonly Line[], authored: readonly Line[]): 
     }
   };
   match((one, other) => (one.food === null ? sameWords(one, other) : one.food.id === other.food?.id));
-  match((one, other) => one.food !== null && one.food.role === other.food?.role && isOfItsOwnKind(one.food.role));
+  match(
+    (one, other) =>
+      one.food !== null && one.food.role === other.food?.role && isOfItsOwnKind(one.food.role) && !isInParts(one),
+  );
   return matched;
 }
 
