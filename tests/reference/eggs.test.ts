@@ -1,9 +1,9 @@
-import { Exact } from '@retare/core';
+import { Exact, partOfEgg } from '@retare/core';
 import { builtInLarder } from '@retare/larder';
 import { describe, expect, test } from 'vitest';
 import { readCsv } from './read-csv.js';
 
-const { kitchens } = builtInLarder();
+const { kitchens, foods } = builtInLarder();
 const table = readCsv('eggs.csv');
 const sizeOf = (kitchen: string, name: string) => kitchens.get(kitchen)?.eggs.sizes.find((size) => size.name === name);
 const of = (jurisdiction: string) => table.filter((row) => row.jurisdiction === jurisdiction);
@@ -31,6 +31,18 @@ describe('US eggs', () => {
       ?.typicalGrams.times(12)
       .dividedBy('28.349523125');
     expect(dozen?.toString()).toBe(row.min_oz_per_dozen);
+  });
+});
+
+describe('white and yolk', () => {
+  const [large] = of('US').filter((row) => row.class === 'Large');
+
+  test.for([
+    ['egg-white', large?.white_g, '01124'],
+    ['egg-yolk', large?.yolk_g, '01125'],
+  ] as const)('of an egg are by weight what the table says: %s, %s g, USDA %s', ([id, grams]) => {
+    const part = partOfEgg(foods.get(id) ?? null);
+    expect(part?.times(large?.edible_g ?? 0).toString()).toBe(grams);
   });
 });
 
@@ -68,6 +80,7 @@ describe('Australian eggs', () => {
     (row) => {
       const size = sizeOf('au', `${row.carton_of_12_min_g} g carton`);
       expect(size?.typicalGrams.toDecimalPlaces(1).toFixed(1)).toBe(row.min_g_in_shell);
+      expect(size?.also).toEqual([row.class?.toLowerCase()]);
     },
   );
 });

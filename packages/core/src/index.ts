@@ -26,7 +26,7 @@ export { nameIn, translateName } from './food/name.js';
 export { type Foods, indexNames, type NameIndex, useNameIndex } from './food/name-index.js';
 export { densityOf, nothingStated, type Scales, type StatedWeights, type Weighed, weigh } from './food/weigh.js';
 export { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from './kitchen/buy.js';
-export { type Eggs, ediblePart, eggSizeNamed, wholeEggs } from './kitchen/egg.js';
+export { type Eggs, ediblePart, eggSizeNamed, partOfEgg, wholeEggs } from './kitchen/egg.js';
 export type * from './kitchen/kitchen.js';
 export { lengthFor } from './kitchen/length.js';
 export { type Measure, measuresBy, nearestOf } from './kitchen/measure.js';
