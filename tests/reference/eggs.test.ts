@@ -35,14 +35,15 @@ describe('US eggs', () => {
 });
 
 describe('white and yolk', () => {
-  const [large] = of('US').filter((row) => row.class === 'Large');
+  const large = (ndb: string): string =>
+    readCsv('usda-rows.csv').find((row) => row.ndb_no === ndb && row.measure === 'large')?.grams ?? '';
 
   test.for([
-    ['egg-white', large?.white_g, '01124'],
-    ['egg-yolk', large?.yolk_g, '01125'],
-  ] as const)('of an egg are by weight what the table says: %s, %s g, USDA %s', ([id, grams]) => {
+    ['egg-white', '01124'],
+    ['egg-yolk', '01125'],
+  ] as const)('are by weight what they are of a large egg, USDA 01123: %s, %s', ([id, ndb]) => {
     const part = partOfEgg(foods.get(id) ?? null);
-    expect(part?.times(large?.edible_g ?? 0).toString()).toBe(grams);
+    expect(part?.times(large('01123')).toString()).toBe(large(ndb));
   });
 });
 
