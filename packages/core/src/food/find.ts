@@ -1,6 +1,7 @@
 import { alternative, jointProduct, partOf } from './alternative.js';
 import type { Food } from './food.js';
 import { longestName } from './longest-name.js';
+import { ofMaker } from './maker.js';
 import { type Foods, indexOf } from './name-index.js';
 import { nameWords } from './name-words.js';
 import { ofKind } from './of-kind.js';
@@ -46,8 +47,14 @@ export function findFoodIn(
   const speech = { foods, index, kitchen, measured };
   const phrase = nameWords(words)
     .slice(0, mostWords)
-    .map((word) => ({ ...word, known: index.knows(word.text), plain: isPlain(word.text) }));
-  const found = meant(phrase, speech) ?? respelt(phrase, speech, meant);
+    .map((word) => ({
+      ...word,
+      known: index.knows(word.text),
+      plain: isPlain(word.text),
+      capital: isCapital(words[word.start]),
+    }));
+  const found =
+    meant(phrase, speech) ?? respelt(phrase, speech, meant) ?? variety(phrase, speech) ?? ofMaker(phrase, speech);
   const food = found === null ? undefined : foods.get(found.id);
   return found === null || food === undefined ? null : { food, start: found.start, end: found.end };
 }
@@ -57,6 +64,8 @@ export function findFood(words: string, foods: Foods, kitchen: string): Food | n
   return findFoodIn(words, foods, kitchen)?.food ?? null;
 }
 
+const isCapital = (letter = ''): boolean => letter !== letter.toLowerCase();
+
 /** What words mean as they are spelt. */
 function meant(words: readonly PhraseWord[], speech: Speech): Named | null {
   return (
@@ -65,7 +74,6 @@ function meant(words: readonly PhraseWord[], speech: Speech): Named | null {
     jointProduct(words, speech) ??
     partOf(words, speech) ??
     ofKind(words, speech) ??
-    powder(words, speech) ??
-    variety(words, speech)
+    powder(words, speech)
   );
 }

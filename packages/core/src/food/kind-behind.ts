@@ -131,7 +131,7 @@ function kindNamed(words: readonly string[], behind: Behind): Food | null {
 function narrowed(words: readonly string[], { foods, kitchen }: Behind): Food | null {
   const speech = { foods, index: indexOf(foods), kitchen, measured: notMeasured };
   const found = ofKind(
-    words.map((text) => ({ text, start: 0, end: 0, known: true, plain: false })),
+    words.map((text) => ({ text, start: 0, end: 0, known: true, plain: false, capital: false })),
     speech,
   );
   return found === null ? null : (foods.get(found.id) ?? null);

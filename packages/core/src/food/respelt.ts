@@ -22,9 +22,9 @@ export function respelt(words: readonly PhraseWord[], speech: Speech, meant: Mea
 /** A word that no name has: two in one (`bellpepper`), or one with a slip. */
 function rightFor(word: PhraseWord, { index }: Speech): PhraseWord[] | null {
   const parted = index.parted(word.text);
-  if (parted !== null) return parted.map((text) => ({ ...word, text, known: true, plain: false }));
+  if (parted !== null) return parted.map((text) => ({ ...word, text, known: true, plain: false, capital: false }));
   const right = meantBy(word.text, index.slips());
-  return right === null ? null : [{ ...word, text: right, known: true, plain: false }];
+  return right === null ? null : [{ ...word, text: right, known: true, plain: false, capital: false }];
 }
 
 /** Two words that names write as one: `butter milk`. */
@@ -32,7 +32,14 @@ function joined(words: readonly PhraseWord[], speech: Speech, meant: Meant): Nam
   for (let at = 1; at < words.length; at += 1) {
     const [one, other] = [words[at - 1], words[at]];
     if (one === undefined || other === undefined || !speech.index.knows(one.text + other.text)) continue;
-    const both = { text: one.text + other.text, start: one.start, end: other.end, known: true, plain: false };
+    const both = {
+      text: one.text + other.text,
+      start: one.start,
+      end: other.end,
+      known: true,
+      plain: false,
+      capital: false,
+    };
     // Two words may mean another thing than one: `corn flour` is no `cornflour` of another kitchen.
     const found = meant([...words.slice(0, at - 1), both, ...words.slice(at + 1)], { ...speech, ownOnly: true });
     if (found !== null) return found;

@@ -41,6 +41,8 @@ export interface PhraseWord extends NameWord {
   known: boolean;
   /** Whether it may be left out. */
   plain: boolean;
+  /** Whether it is written with a capital. */
+  capital: boolean;
 }
 
 /** The id of a food, and the stretch of the text that names it. */
