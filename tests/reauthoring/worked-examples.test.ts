@@ -210,6 +210,16 @@ describe('pans and yield', () => {
   });
 });
 
+test('what nobody sees on a plate takes no serving away', () => {
+  // 14 oz are 396.9 g, and an Australian can 395 g: 3.98 of four servings.
+  const post = { kitchen: 'us', lines: ['1 (14-oz) can sweetened condensed milk', '1 lb butter'] };
+  const result = reauthor({ ...recipeOf(post), makes: 'Serves 4' }, 'au', setting, {
+    anchor: 'sweetened condensed milk',
+  });
+  if (isRefusal(result)) throw new Error(result.kind);
+  expect([result.version.batchFactor.toFixed(4), result.makes]).toEqual(['0.9952', 'Serves about 4']);
+});
+
 test('every copied example names its source', () => {
   expect(table.length).toBeGreaterThan(20);
   expect(table.filter(({ source }) => source === '')).toEqual([]);

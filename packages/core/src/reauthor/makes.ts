@@ -6,8 +6,11 @@ const whole = /\b(?:loaf|cake|pie|tart|pudding|traybake|bake|casserole|terrine|b
 const sized =
   /\d+(?:[.,]\d+)?(?=\s*(?:[×x]\s*\d|-?\s*(?:cm|mm|in|inch|inches|g|kg|ml|l|litre|lb|oz|cup|quart)\b|["″]))/gi;
 
+/** What nobody sees on a plate: 3.96 servings are about 4, and not 3. */
+const atTheTable = '1.02';
+
 /**
- * What a version makes: servings and pieces rounded down to a whole, with "about"; one loaf or cake stays one, a little larger or
+ * What a version makes: servings and pieces rounded down to a whole, but for 2 %, with "about"; one loaf or cake stays one, a little larger or
  * smaller beyond 5 %.
  */
 export function makesAt(makes: string | null, batch: Exact): string | null {
@@ -22,7 +25,7 @@ export function makesAt(makes: string | null, batch: Exact): string | null {
   let text = '';
   let at = 0;
   for (const { index, 0: number } of counts) {
-    const scaled = Exact.max(new Exact(number).times(batch).floor(), 1);
+    const scaled = Exact.max(new Exact(number).times(batch).times(atTheTable).floor(), 1);
     text += makes.slice(at, index) + scaled.toString();
     at = index + number.length;
   }
