@@ -63,6 +63,7 @@ export {
   reauthor,
 } from './reauthor/reauthor.js';
 export { defaultWeights, type RatioLimits, type Weights } from './reauthor/weights.js';
+export { lineCalled } from './recipe/line-called.js';
 export { codesIn, codesOfLines, codesOfMethod, isLineCode, lineCode, mentionCode } from './recipe/line-code.js';
 export type * from './recipe/recipe.js';
 export { type Moved, movedSince } from './recipe/stale.js';

@@ -1,7 +1,8 @@
 import { statedIn } from '../amount/stated.js';
+import { lineCalled } from '../recipe/line-called.js';
 import type { Line } from '../recipe/recipe.js';
 
-/** The line that an anchor names, of those with an amount: by the line's words first, then by its food; null where there is none. */
+/** The line that an anchor names, of those with an amount: by the line's words first, then by its food, then by the end of a name. */
 export function anchorLine(name: string, lines: readonly Line[]): Line | null {
   const wanted = name.trim().toLowerCase();
   const id = wanted.replaceAll(' ', '-');
@@ -9,5 +10,5 @@ export function anchorLine(name: string, lines: readonly Line[]): Line | null {
   const byWords = stating.find(({ reading, name: named }) =>
     [reading.food?.text, named?.text.trim()].some((text) => text?.toLowerCase() === wanted),
   );
-  return byWords ?? stating.find(({ food }) => food?.id === id) ?? null;
+  return byWords ?? stating.find(({ food }) => food?.id === id) ?? lineCalled(stating)(name);
 }

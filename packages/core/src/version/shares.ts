@@ -7,6 +7,7 @@ import type { Food } from '../food/food.js';
 import type { StatedWeights, Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { lineCalled } from '../recipe/line-called.js';
 import type { Line, Mention } from '../recipe/recipe.js';
 import { type Conversion, convertAmount } from './convert-amount.js';
 import { land, stateMeasure } from './land.js';
@@ -79,7 +80,7 @@ export function sharesOf(
   return texts;
 }
 
-/** Finds the line that an amount is a share of: by the words of `of` first, then by its food. */
+/** Finds the line that an amount is a share of: by the words of `of` first, then by its food, then by the end of a name. */
 export function listing(
   lines: readonly Line[],
   kitchen: Kitchen,
@@ -94,13 +95,14 @@ export function listing(
     if (words !== undefined) byWords.set(words, line);
     if (line.food !== null) byFood.set(line.food, line);
   }
+  const short = lineCalled(stating);
   return (mention) => {
     const wanted = (mention.of ?? mention.reading.food?.text ?? '').toLowerCase();
     if (wanted === '') return null;
     const exact = byWords.get(wanted);
     if (exact !== undefined) return exact;
     const food = mention.food ?? findFood(wanted, foods, kitchen.id);
-    return food === null ? null : (byFood.get(food) ?? null);
+    return (food === null ? undefined : byFood.get(food)) ?? short(wanted);
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Mention } from '@retare/core';
+import { lineCalled, type Mention } from '@retare/core';
 import { attributePlace } from './attribute-place.js';
 import { type Fault, oneOf } from './fault.js';
 import { near } from './near.js';
@@ -15,10 +15,13 @@ export function unlistedShares(reading: RecipeReading): Fault[] {
   if (lines.every((line) => line.reading.food === null)) return [];
   const names = [...new Set(lines.flatMap((line) => line.reading.food?.text ?? []))];
   const listed = new Set(names.map((name) => name.toLowerCase()));
+  const short = lineCalled(lines);
   const mentions = steps.flatMap(({ native, authored }) => [native, ...authored]).flatMap((method) => method.mentions);
   return mentions.flatMap((mention) => {
     const of = unknownFoodOf(mention);
-    return of === null || listed.has(of.toLowerCase()) ? [] : [faultOf(mention, of, names, reading)];
+    return of === null || listed.has(of.toLowerCase()) || short(of) !== null
+      ? []
+      : [faultOf(mention, of, names, reading)];
   });
 }
 
