@@ -124,6 +124,27 @@ describe('retare draft', () => {
     expect(block).not.toContain(' and ');
   });
 
+  test('names a stand-in at the head of a line, in emphasis and in an annotation, and no choice twice', async () => {
+    const post = `:::ingredients{kitchen=us}
+- **Half-and-half**, 1 cup, warm
+- :amount[½ cup]{of="half-and-half"} half-and-half
+- 1 cup half-and-half or whole milk
+- 2 lb potatoes
+:::
+`;
+    const { code, out } = await draft(post, '--for', 'uk');
+    expect(code).toBe(0);
+    expect(blocksIn(out)[0]?.split('\n').slice(1, -1)).toEqual([
+      '- **Whole milk**, 190 ml, warm',
+      '- **Double cream**, 50 ml, warm',
+      '- :amount[90 ml]{of="whole milk"} whole milk',
+      '- :amount[1½ tbsp]{of="double cream"} double cream',
+      '- 190 ml whole milk or whole milk',
+      '- 50 ml double cream',
+      '- 900 g potatoes',
+    ]);
+  });
+
   test('leaves excuses of native lines out', async () => {
     const post = stew.replace('* 1 cup', '<!-- retare ignore unbuyable: ours is sold by the cup -->\n\n* 1 cup');
     expect((await draft(post, '--for', 'uk')).out).not.toContain('retare ignore');

@@ -270,7 +270,8 @@ function landShare(whole: Weighed, fraction: Exact, version: VersionFood, kitche
     grams: whole.grams?.times(fraction) ?? null,
     millilitres: whole.millilitres?.times(fraction) ?? null,
   };
-  const isPacked = version.stated?.pack != null;
+  // Of a pack, and of what another line's amount holds, only the food says how it is measured.
+  const isPacked = version.stated?.pack != null || version.stated === null;
   const mass = isPacked ? version.food?.pours === false : unit !== undefined && isMassUnit(unit);
   const landed = land({ weighed, dimension: mass ? 'mass' : 'volume', food: version.food, byWrapper: mass }, kitchen);
   if (landed === null) return null;

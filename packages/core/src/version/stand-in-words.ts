@@ -37,10 +37,12 @@ export function standInEdits(line: Line, foods: readonly StandingIn[], kitchen: 
     const amount = stated === null ? [] : amountEdits(line.reading, writeStated(stated, kitchen));
     // A name may take in the blank before it.
     const blank = name.text.slice(0, name.text.length - name.text.trimStart().length);
-    return [...amount, { ...name.span, text: `${blank}${named[at]}${more}` }];
+    return [...amount, { ...name.span, text: `${blank}${headed(named[at] ?? '', line)}${more}` }];
   };
+  // What may be had instead of the food is none of each of its stand-in's: `½ cup half-and-half or milk`.
+  const hasChoice = /^\s+or\b/i.test(line.text.slice(name.span.end));
   const alone = foods.map(({ food }, at) =>
-    food.role === first.food.role
+    food.role === first.food.role && (at === 0 || !hasChoice)
       ? edits(at, '')
       : [{ start: 0, end: line.text.length, text: `${amounts[at]}${named[at]}` }],
   );
@@ -57,6 +59,13 @@ export function nameWith(stated: Stated | null, food: Food, kitchen: string): st
 /** Edits of further quantities of a line, as far as its other edits leave their words. */
 export function withFurther(edits: readonly Edit[], further: readonly Edit[]): Edit[] {
   return [...edits, ...further.filter(({ start, end }) => !edits.some((edit) => edit.start < end && start < edit.end))];
+}
+
+/** A capital at the head of a line stays one; a name that has its own keeps it for itself. */
+function headed(text: string, { name }: Line): string {
+  const written = name?.text.trimStart()[0] ?? '';
+  const isHead = name !== null && name.span.start === 0 && written !== written.toLowerCase();
+  return isHead ? text.charAt(0).toUpperCase() + text.slice(1) : text;
 }
 
 /** Forms that some names begin with. What else a line says of its food stands outside the name, and stays. */

@@ -78,8 +78,15 @@ function lineContent(
   reading: RecipeReading,
 ): PhrasingContent[] {
   const content = spliceWords(children, [...line.edits, ...annotationEdits(line, version, reading)]);
-  return content.map((node) =>
-    copyNode(node, (each) => (each.type === 'textDirective' ? [renamed(each, line, version.kitchen)] : undefined)),
+  const rename = (node: Nodes): TextDirective | undefined =>
+    node.type === 'textDirective' ? renamed(node, line, version.kitchen) : undefined;
+  return content.map(
+    (node) =>
+      rename(node) ??
+      copyNode(node, (each) => {
+        const own = rename(each);
+        return own === undefined ? undefined : [own];
+      }),
   );
 }
 
