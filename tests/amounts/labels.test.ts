@@ -93,7 +93,7 @@ describe('a pan label', () => {
     ['2 x 20cm sandwich tins', '2 of 20 cm unknown'],
     ['2 x 23 x 13 cm loaf tins', '2 of 13 x 23 cm loaf'],
     ['2 × 4 in', '2 x 4 in rectangle'],
-    ['4 x 14 in tart pan', '4 x 14 in round'],
+    ['4 x 14 in tart pan', '4 x 14 in pie'],
     ['2 x 1 lb loaf tins', '2 of 1 lb loaf'],
     ['2-quart', '2 quart unknown'],
     ['10-cup Bundt pan', '10 cup tube'],

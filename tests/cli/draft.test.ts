@@ -75,6 +75,7 @@ describe('retare draft', () => {
 
   test.for([
     ['Pour into an :pan[18×18 in] pan and bake.', 'an :pan[two 23 × 23 cm] pan', '2 × (23 × 23 cm)'],
+    ['Pour into an :pan[18×18 in pan] and bake.', 'an :pan[two 23 × 23 cm pans]', '2 × (23 × 23 cm)'],
     ['Pour into :pan[18×18 in]{count=1} pans and bake.', ':pan[23 × 23 cm]{count=2} pans', '2 × (23 × 23 cm)'],
     ['Pour into :pan[three 18×18 in] pans and bake.', ':pan[four 23 × 23 cm] pans', '4 × (23 × 23 cm)'],
   ] as const)('says a changed number of pans once, in words or in `count`: %s', async ([method, block, row]) => {
@@ -82,6 +83,16 @@ describe('retare draft', () => {
     expect(blocksIn(out)[1]).toContain(block);
     expect(out).toContain(row);
     expect(out).toMatch(/\d for the author's \d, else the batter/u);
+  });
+
+  test.for([
+    ['Roast on :pan[two half sheet pans].', 'on :pan[two 33 × 46 cm sheet pans]'],
+    ['Roast in a :pan[12-inch skillet].', 'in a :pan[30 cm skillet]'],
+    ['Bake on a :pan[14-inch] pizza pan.', 'on a :pan[36 cm] pizza pan'],
+  ])('puts no cake tins in the place of what bakes no batter: %s', async ([method, block]) => {
+    const { out } = await draft(bake(method), '--for', 'uk');
+    expect(blocksIn(out)[1]).toContain(block);
+    expect(out).not.toMatch(/^pan +version/mu);
   });
 
   test('uses one pan in the method and in the reasons, wherever the author names it', async () => {

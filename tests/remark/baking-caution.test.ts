@@ -15,10 +15,10 @@ function cautions(pan: string): { kitchens: string | undefined; text: string | u
 }
 
 describe('the caution on baking time', () => {
-  // Area of a 10 in (25.4 cm) round over that of a 24 cm one: 1.12. Usual pans are common practice, no source.
+  // Area of an 11 in (27.94 cm) round over that of a 26 cm one: 1.15. Usual pans are common practice, no source.
   test('is told to the kitchen whose pan makes the batter over a tenth deeper, and to no other', () => {
-    expect(cautions('10 in round')).toEqual([
-      { kitchens: 'au', text: expect.stringContaining('It stands 12 % deeper in this pan') },
+    expect(cautions('11 in round')).toEqual([
+      { kitchens: 'uk', text: expect.stringContaining('It stands 15 % deeper in this pan') },
     ]);
   });
 

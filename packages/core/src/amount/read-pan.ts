@@ -23,15 +23,27 @@ const shapes: ReadonlyMap<string, PanReading['shape']> = new Map([
   ['rounds', 'round'],
   ['circular', 'round'],
   ['springform', 'round'],
-  ['pie', 'round'],
-  ['tart', 'round'],
-  ['skillet', 'round'],
-  ['flan', 'round'],
+  ['pie', 'pie'],
+  ['tart', 'pie'],
+  ['skillet', 'stove'],
+  ['frying', 'stove'],
+  ['pizza', 'stove'],
+  ['wok', 'stove'],
+  ['griddle', 'stove'],
+  ['sauté', 'stove'],
+  ['saute', 'stove'],
+  ['paella', 'stove'],
+  ['sheet', 'sheet'],
+  ['sheets', 'sheet'],
+  ['tray', 'sheet'],
+  ['trays', 'sheet'],
+  ['flan', 'pie'],
   ['square', 'square'],
   ['squares', 'square'],
   ['rectangle', 'rectangle'],
   ['rectangular', 'rectangle'],
   ['oblong', 'rectangle'],
+  ['quiche', 'pie'],
   ['loaf', 'loaf'],
   ['bundt', 'tube'],
   ['tube', 'tube'],
@@ -64,7 +76,13 @@ function muffinPan(tokens: Tokens, { mini, span, first }: Holes, capacity: Exact
   return { ...sideless, count: counted?.value ?? null, unit: 'count', capacity, shape, span: { ...span, start } };
 }
 
-const sideless = { sides: [], longFirst: false, depth: null, depthSpan: null } satisfies Partial<PanReading>;
+const sideless = {
+  sides: [],
+  longFirst: false,
+  depth: null,
+  depthSpan: null,
+  name: null,
+} satisfies Partial<PanReading>;
 
 /** The number of pans whose size stands at an index. */
 function countBefore(tokens: Tokens, index: number): { value: Exact; start: number } | null {
@@ -129,6 +147,7 @@ function sidedPan(
     count: null,
     unit: size.unit,
     capacity: null,
+    name: null,
     shape: shape ?? plain,
     span,
   };

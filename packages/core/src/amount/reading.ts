@@ -110,8 +110,24 @@ export interface PanReading {
    * where a muffin pan's holes are not counted.
    */
   capacity: Exact | null;
-  /** `tube` is a ring, whose base its diameter does not give. */
-  shape: 'round' | 'square' | 'rectangle' | 'loaf' | 'tube' | 'muffin' | 'mini-muffin' | 'unknown';
+  /**
+   * `pie` is a round one for pies and tarts; `tube` is a ring, whose base its diameter does not give; `sheet` is flat, and holds pieces as well as a batter; `stove` is a skillet or
+   * a pizza pan, for which no baking pan stands.
+   */
+  shape:
+    | 'round'
+    | 'square'
+    | 'rectangle'
+    | 'loaf'
+    | 'pie'
+    | 'tube'
+    | 'sheet'
+    | 'stove'
+    | 'muffin'
+    | 'mini-muffin'
+    | 'unknown';
+  /** The trade name that says the size (`half sheet pan`); null where the size is written. */
+  name: string | null;
   /** Number and size, with a second statement of the same size (`20 cm/8 in`, `20 cm (8 in)`). */
   span: Span;
 }

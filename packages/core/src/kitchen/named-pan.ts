@@ -1,4 +1,3 @@
-import { readNumber } from '../amount/number.js';
 import { readPan } from '../amount/read-pan.js';
 import type { PanReading } from '../amount/reading.js';
 import type { Token, Tokens } from '../amount/token.js';
@@ -35,9 +34,9 @@ function byName(text: string, kitchen: Kitchen): PanReading | null {
   const [found] = longest(named(tokens, kitchen).filter(({ pan }) => pan.byName));
   if (found === undefined) return null;
   const { pan, from } = found;
-  const number = from > 0 ? readNumber(tokens, from - 1) : null;
-  const count =
-    number !== null && number.next === from && number.value.isInteger() && !number.article ? number.value : null;
+  // `two half sheet pans` are two, not two and a half.
+  const { kind, value } = tokens.at(from - 1);
+  const count = from > 0 && kind === 'number' && value?.isInteger() ? value : null;
   // The `half` of a half sheet is its size; before any other name the size is put.
   const sizeWord = tokens.at(from);
   const isSize = sizeWord.lower === 'half' || sizeWord.lower === 'quarter';
@@ -50,7 +49,8 @@ function byName(text: string, kitchen: Kitchen): PanReading | null {
     count,
     unit: pan.unit,
     capacity: null,
-    shape: pan.shape === 'muffin' ? 'unknown' : pan.shape,
+    name: pan.name,
+    shape: /\bsheet\b/.test(pan.name) ? 'sheet' : pan.shape === 'muffin' ? 'unknown' : pan.shape,
     span: {
       start: (count === null ? sizeWord : tokens.at(from - 1)).start,
       end: isSize ? tokens.at(isJoined ? from + 1 : from).end : sizeWord.start,
@@ -75,6 +75,12 @@ function named(tokens: Tokens, { pans }: Kitchen): Named[] {
 function longest(found: readonly Named[]): Named[] {
   const most = Math.max(...found.map(({ from, to }) => to - from));
   return found.filter(({ from, to }) => to - from === most);
+}
+
+/** Whether a kitchen has a pan of that trade name, whose size it says there. */
+export function isNamedIn(name: string, { pans }: Kitchen): boolean {
+  const words = (text: string): string => tokenize(text).list.map(plainWord).join(' ');
+  return pans.some((pan) => pan.byName && words(pan.name) === words(name));
 }
 
 /** One tin or several, and a tin is a pan. */

@@ -12,7 +12,7 @@ export interface Base {
 /** Base of a written pan; that of the usual pan that its trade name means. Null where it is not known, as of a ring. */
 export function baseOf(reading: PanReading, native: Kitchen): Base | null {
   const { capacity, unit } = reading;
-  if (reading.shape === 'tube') return null;
+  if (reading.shape === 'tube' || reading.shape === 'stove') return null;
   if (capacity === null) {
     if (!isLengthUnit(unit)) return null;
     return { sides: reading.sides.map((side) => side.times(centimetresIn(unit))), shape: reading.shape };
@@ -48,11 +48,42 @@ export function areaOf(pan: Pan): Exact {
   return area;
 }
 
+/** A rim lower than this, in centimetres, is that of a sheet or a roll: it holds no batter for a pan. Common practice, no source. */
+const flatUnder = new Exact('2.6');
+
+function isFlat({ depth, unit }: Pan): boolean {
+  return depth?.times(centimetresIn(unit)).lessThan(flatUnder) ?? false;
+}
+
+/** Whether a flat pan may stand for one that is written: it is flat itself, or the author's usual pan of that size is. */
+export function mayBeFlat(reading: PanReading, base: Base, native: Kitchen): boolean {
+  const { depth, unit, shape } = reading;
+  if (shape === 'sheet' || shape === 'pie') return true;
+  if (depth !== null && isLengthUnit(unit)) return depth.times(centimetresIn(unit)).lessThan(flatUnder);
+  const area = baseArea(base.sides, base.shape);
+  const own = native.pans.filter(
+    (pan) => sameShape(pan, base) && area !== null && areaOf(pan).dividedBy(area).minus(1).abs().lessThan('0.02'),
+  );
+  return own.length > 0 && own.every(isFlat);
+}
+
+/** The pans of a kitchen that can stand for a base: for a pie those for pies, where it has any, and for a cake none of them. */
+export function pansForBase(kitchen: Kitchen, base: Base, flatToo: boolean): Pan[] {
+  const all = kitchen.pans.filter((pan) => sameShape(pan, base) && (flatToo || !isFlat(pan)));
+  const pies = all.filter(isForPies);
+  if (base.shape !== 'pie') return all.filter((pan) => !isForPies(pan));
+  return pies.length > 0 ? pies : all;
+}
+
+function isForPies({ name }: Pan): boolean {
+  return /\b(?:pie|tart|flan|quiche)\b/i.test(name);
+}
+
 /** Whether a usual pan can stand for a base: rounds for rounds, squares for squares, loaf tins among themselves. */
-export function sameShape(pan: Pan, { sides, shape }: Base): boolean {
+function sameShape(pan: Pan, { sides, shape }: Base): boolean {
   if (pan.shape === 'muffin') return false;
   if (sides.length === 1) return shape === 'square' ? pan.shape === 'square' : pan.shape === 'round';
-  if (isLoaf(sides) || shape === 'loaf') return pan.shape === 'loaf';
+  if (shape !== 'sheet' && shape !== 'pie' && (isLoaf(sides) || shape === 'loaf')) return pan.shape === 'loaf';
   const square = sides[0] !== undefined && sides[1] !== undefined && sides[0].equals(sides[1]);
   return square ? pan.shape === 'square' : pan.shape === 'rectangle';
 }

@@ -2,6 +2,7 @@ import type { PanReading } from '../amount/reading.js';
 import { centimetresIn, gramsIn, isLengthUnit, isMassUnit, isVolumeUnit, millilitresIn } from '../amount/size.js';
 import { Exact } from '../exact.js';
 import type { Kitchen, Pan } from './kitchen.js';
+import { baseOf } from './pan-base.js';
 
 /** Sides with their unit, `23 × 33 cm`; the longer first where the author had it so. */
 export function writeSides(sides: readonly Exact[], unit: string, longFirst = false): string {
@@ -16,15 +17,24 @@ export function writePanSize({ sides, unit }: Pan, written: number, longFirst: b
 
 /** A size that no usual pan of the kitchen comes near, in the kitchen's units; null where it stands in them already. */
 export function plainSize(reading: PanReading, native: Kitchen, kitchen: Kitchen): string | null {
-  const { capacity, unit, sides, longFirst } = reading;
+  const { capacity, unit, sides, longFirst, name } = reading;
   if (unit === 'count') return null;
+  const sidesThere = (cm: readonly Exact[]): string =>
+    writeSides(
+      cm.map((side) => sideThere(side, kitchen)),
+      kitchen.writes.length,
+      longFirst,
+    );
   if (isLengthUnit(unit)) {
-    if (unit === kitchen.writes.length) return null;
-    const there = sides.map((side) => sideThere(side.times(centimetresIn(unit)), kitchen));
-    return writeSides(there, kitchen.writes.length, longFirst);
+    if (unit === kitchen.writes.length && name === null) return null;
+    return sidesThere(sides.map((side) => side.times(centimetresIn(unit))));
   }
   if (capacity === null) return null;
-  if (isMassUnit(unit)) return massText(capacity.times(gramsIn(unit)), kitchen);
+  if (isMassUnit(unit)) {
+    // A pound of bread has another tin elsewhere.
+    const base = baseOf(reading, native);
+    return base === null ? massText(capacity.times(gramsIn(unit)), kitchen) : sidesThere(base.sides);
+  }
   const each = isVolumeUnit(unit) ? millilitresIn(unit, native.units) : null;
   return each === null ? null : volumeText(capacity.times(each), reading.shape === 'tube', kitchen);
 }

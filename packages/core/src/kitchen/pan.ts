@@ -3,7 +3,8 @@ import { centimetresIn, isLengthUnit } from '../amount/size.js';
 import { Exact } from '../exact.js';
 import type { Kitchen, Pan } from './kitchen.js';
 import { holeWord, isMuffin, muffinPan } from './muffin-pan.js';
-import { areaOf, type Base, baseArea, baseOf, sameShape } from './pan-base.js';
+import { isNamedIn } from './named-pan.js';
+import { areaOf, type Base, baseArea, baseOf, mayBeFlat, pansForBase } from './pan-base.js';
 import { plainSize, writePanSize } from './pan-size.js';
 
 /** A usual pan that may stand for one that is written. */
@@ -74,13 +75,15 @@ export function pansLike(reading: PanReading, native: Kitchen, kitchen: Kitchen)
   const base = baseOf(reading, native);
   const area = base === null ? null : baseArea(base.sides, base.shape);
   if (base === null || area === null) return [];
-  return kitchen.pans.filter((pan) => sameShape(pan, base)).map((pan) => offerOf(pan, area, base, reading, kitchen));
+  const pans = pansForBase(kitchen, base, mayBeFlat(reading, base, native));
+  return pans.map((pan) => offerOf(pan, area, base, reading, kitchen));
 }
 
 function offerOf(pan: Pan, area: Exact, base: Base, reading: PanReading, kitchen: Kitchen): PanOffer {
   const areaRatio = areaOf(pan).dividedBy(area);
   // A pan that the kitchen has in the very size that is written keeps its words.
-  const isOwn = reading.unit === kitchen.writes.length && areaRatio.minus(1).abs().lessThan(verySame);
+  const isSaid = reading.name === null || isNamedIn(reading.name, kitchen);
+  const isOwn = isSaid && reading.unit === kitchen.writes.length && areaRatio.minus(1).abs().lessThan(verySame);
   const size = writePanSize(pan, base.sides.length, reading.longFirst);
   return { pan, areaRatio, size, text: isOwn ? null : size };
 }

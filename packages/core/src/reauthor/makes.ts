@@ -1,7 +1,8 @@
 import { Exact } from '../exact.js';
 
 /** Things of which a dish makes one, larger or smaller, and never a part. */
-const whole = /\b(?:loaf|cake|pie|tart|pudding|traybake|bake|casserole|terrine|batch|flan|quiche|pizza|roulade)\b/i;
+const whole =
+  /\b(?:loaf|cake|pie|tart|pudding|traybake|bake|casserole|terrine|batch|flan|quiche|pizza|roulade|sponge|cheesecake|pavlova|trifle|meatloaf|galette|crumble|cobbler|frittata|focaccia|gratin)\b/i;
 /** A number behind which a unit says that it is a size, not a count: `one 23 cm cake`, `a 9 × 13-inch bake`. */
 const sized =
   /\d+(?:[.,]\d+)?(?=\s*(?:[×x]\s*\d|-?\s*(?:cm|mm|in|inch|inches|g|kg|ml|l|litre|lb|oz|cup|quart)\b|["″]))/gi;

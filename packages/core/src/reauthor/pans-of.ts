@@ -3,6 +3,7 @@ import type { Exact } from '../exact.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
 import { isMuffin } from '../kitchen/muffin-pan.js';
 import { type PanOffer, pansLike } from '../kitchen/pan.js';
+import { baseOf } from '../kitchen/pan-base.js';
 import { writePanSize } from '../kitchen/pan-size.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { ChosenPan } from '../version/build-version.js';
@@ -49,7 +50,7 @@ const fills =
 export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDemand[] {
   const found = recipe.steps.flatMap(({ native: method }) =>
     method.mentions
-      .filter((mention): mention is PanMention => mention.kind === 'pan')
+      .filter((mention): mention is PanMention => mention.kind === 'pan' && !isNoBatchPan(mention, method.prose))
       .map((mention) => ({ mention, fills: fills.test(sentenceOf(mention.text, method.prose)) })),
   );
   const chosen = found.find((each) => each.fills) ?? found[0];
@@ -61,13 +62,17 @@ export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDe
     areaRatio: offer.areaRatio.toNumber(),
     areaDrift: offer.areaRatio.minus(1),
   }));
-  const mentions = found.map((each) => each.mention).filter((each) => isSamePan(each, mention));
+  const mentions = found.map((each) => each.mention).filter((each) => isSamePan(each, mention, native));
   return offers.length === 0 ? [] : [{ mention, mentions, count: panCount(mention), depth, offers }];
 }
 
 /** `Butter a 9-inch springform … pour into the 9-inch pan`: one pan, which another takes the place of throughout. */
-function isSamePan({ reading: one }: PanMention, { reading: other }: PanMention): boolean {
-  const [ours, theirs] = [one, other].map(({ unit, capacity, sides }) => [unit, capacity ?? '', ...sides].join(' '));
+function isSamePan(one: PanMention, other: PanMention, native: Kitchen): boolean {
+  const [ours, theirs] = [one, other].map(({ reading }) => {
+    const base = baseOf(reading, native);
+    const sides = base?.sides.map((side) => side.toDecimalPlaces(3)) ?? [reading.unit, reading.capacity ?? ''];
+    return sides.join(' ');
+  });
   return ours === theirs;
 }
 
@@ -83,6 +88,18 @@ export function pansByMention(pans: readonly PanChosen[]): ReadonlyMap<string, C
     }),
   );
   return new Map(chosen);
+}
+
+/** Cookies stand on a sheet, a roast in its tin, and a skillet or a pizza stands for itself: no base of theirs carries the batch. */
+function isNoBatchPan({ text, reading }: PanMention, prose: string): boolean {
+  if (reading.shape === 'sheet' || reading.shape === 'stove' || /\broasting\b/i.test(text)) return true;
+  const at = prose.indexOf(text);
+  return (
+    at >= 0 &&
+    /^\W*(?:\w+\W+)?(?:skillet|frying|pizza|wok|griddle|sheets?|trays?)\b/i.test(
+      prose.slice(at + text.length, at + text.length + 40),
+    )
+  );
 }
 
 function sentenceOf(words: string, prose: string): string {
@@ -150,7 +167,7 @@ function nearestWith(
 
 function costOf(demand: PanDemand, offer: PanOption, count: number, batch: number, weights: PanWeights): number {
   const drift = Math.log((offer.areaRatio * count) / (demand.count * batch));
-  return weights.pan * drift * drift + (count === demand.count ? 0 : weights.otherPans);
+  return weights.pan * drift * drift + (weights.otherPans * 2 * Math.abs(count - demand.count)) / demand.count;
 }
 
 function holds(

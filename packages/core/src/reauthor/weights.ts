@@ -28,7 +28,7 @@ export interface Weights {
   otherPack: number;
   /** Weight of the squared distance of the pan's base from the batch. */
   pan: number;
-  /** Cost of another number of pans than the author's. */
+  /** Cost of one pan more or less than the author's two; of one pan twice as much, of four half. */
   otherPans: number;
   /** Limits of drift of the guarded ratios, as fractions. */
   limits: RatioLimits;

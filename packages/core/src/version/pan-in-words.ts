@@ -1,6 +1,6 @@
 import { isLengthUnit } from '../amount/size.js';
 import type { Term } from '../amount/stated.js';
-import { writeNumber, writeTerm } from '../amount/write.js';
+import { plural, writeNumber, writeTerm } from '../amount/write.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
 import type { Mention } from '../recipe/recipe.js';
@@ -42,11 +42,15 @@ export function panInWords(mention: PanMention, here: PanHere, kitchen: Kitchen)
   const edits = [{ start, end, text: number + (reading.depthSpan === null ? withRim(size, rim) : size) }];
   if (rim !== null && reading.depthSpan !== null) edits.push({ ...reading.depthSpan, text: writeTerm(rim) });
   const glued = /^[\p{L}\p{N}]/u.test(text.slice(end)) ? ' ' : '';
-  return applyEdits(
+  const words = applyEdits(
     text,
     edits.map((edit, at) => (at === 0 ? { ...edit, text: edit.text + glued } : edit)),
   );
+  return isKept || here.count < 2 ? words : words.replace(lastVessel, plural);
 }
+
+/** `two loaf pans` for `a loaf pan`. */
+const lastVessel = /\b(?:pan|tin|dish|mould|mold|plate|springform)$/i;
 
 /** The words for how many, as written: `two `, `2 × `, `two (`. */
 function countWords(words: string): string {

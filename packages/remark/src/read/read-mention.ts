@@ -151,7 +151,7 @@ function unread(name: MentionName, text: string, kitchen: Kitchen): Omit<Fault, 
 function sizeless(text: string, kitchen: Kitchen): Omit<Fault, 'place'> {
   const sizes = sizesNamed(text, kitchen);
   const expected = sizes.length === 0 ? [...examples.pan] : sizes;
-  const known = sizes.length === 0 ? '' : `, and ${kitchen.adjective} ones differ`;
+  const known = sizes.length < 2 ? '' : `, and ${kitchen.adjective} ones differ`;
   const write = `Write ${oneOf(expected)} before it, or take the annotation away where no size matters`;
   return { actual: text, expected, message: `\`${text}\` says no size${known}. ${write}` };
 }
