@@ -75,7 +75,7 @@ export interface Finding {
 }
 
 /** Times each phrase and the floor in turns and keeps the least of them: a busy moment lengthens a time and never shortens it. */
-export function timeFinding(find: typeof findFood, words: readonly string[], rounds = 15): Finding[] {
+export function timeFinding(find: typeof findFood, words: readonly string[], rounds = 60): Finding[] {
   const { foods } = builtInLarder();
   const plain = new Map(words.map((each) => [each, each.length]));
   // The first look-ups read the index of names, and the next ones let the engine see what is hot.

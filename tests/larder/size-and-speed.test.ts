@@ -47,9 +47,9 @@ describe('the compiled larder', () => {
   });
 
   // Of 20 µs on a slow machine: a plain look-up takes 5 to 10 ns.
-  test.for(['hits', 'misses'] as const)('looks up %s in less than 1500 plain look-ups', (kind) => {
+  test.for(['hits', 'misses'] as const)('looks up %s in less than 2000 plain look-ups', (kind) => {
     for (const { words, finding, floor } of timeFinding(findFood, phrases[kind])) {
-      expect(finding / floor, words).toBeLessThan(1500);
+      expect(finding / floor, words).toBeLessThan(2000);
     }
   });
 

@@ -1,11 +1,15 @@
 import { meantBy } from './misspelt.js';
 import type { Named, PhraseWord, Speech } from './speech.js';
 
+/** A phrase with more words that no name has is a sentence. */
+const mostSlips = 2;
+
 /** What words mean as they are spelt. */
 type Meant = (words: readonly PhraseWord[], speech: Speech) => Named | null;
 
 /** The words as names part them, with slips of the pen put right, then in another spelling; null where there is neither. */
 export function respelt(words: readonly PhraseWord[], speech: Speech, meant: Meant): Named | null {
+  if (words.filter(({ known, plain }) => !known && !plain).length > mostSlips) return null;
   const corrected: PhraseWord[] = [];
   let changed = false;
   for (const word of words) {
@@ -31,7 +35,8 @@ function rightFor(word: PhraseWord, { index }: Speech): PhraseWord[] | null {
 function joined(words: readonly PhraseWord[], speech: Speech, meant: Meant): Named | null {
   for (let at = 1; at < words.length; at += 1) {
     const [one, other] = [words[at - 1], words[at]];
-    if (one === undefined || other === undefined || !speech.index.knows(one.text + other.text)) continue;
+    if (one === undefined || other === undefined || one.plain || other.plain) continue;
+    if (!speech.index.knows(one.text + other.text)) continue;
     const both = {
       text: one.text + other.text,
       start: one.start,
