@@ -9,7 +9,7 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line, Part, Recipe } from '../recipe/recipe.js';
 import { isOptional } from '../version/beside.js';
 import { eggLines } from '../version/egg-lines.js';
-import { type WeighedAmount, weighingOf, weighReading } from '../version/weigh-line.js';
+import { type WeighedAmount, weighingOf, weighNeed } from '../version/weigh-line.js';
 import { contentsOf } from './contents.js';
 import type { Demand } from './demand.js';
 import type { Weights } from './weights.js';
@@ -77,7 +77,7 @@ function sum(one: Weighed, other: Weighed): Weighed {
 
 function ofLine(line: Line, context: DemandContext): Demand[] {
   const { native, kitchen, foods, ownWeights } = context;
-  const weighed = weighReading(line.reading, weighingOf(line.reading, line.food, native, ownWeights));
+  const weighed = weighNeed(line.reading, weighingOf(line.reading, line.food, native, ownWeights), kitchen);
   if (weighed === null) return [];
   const need = middle(weighed);
   const sold = line.food === null || line.food.role === 'cure' ? null : soldIn(line.food, kitchen.id);

@@ -16,7 +16,7 @@ import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
 import { ownMeasure } from './own-measure.js';
 import { isSizedPieces, pieceSizeIn } from './sized-pieces.js';
-import { isContainer, type WeighedAmount, weighingOf, weighReading } from './weigh-line.js';
+import { isContainer, type WeighedAmount, weighingOf, weighNeed } from './weigh-line.js';
 import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
 
 /** Whose amount goes where. */
@@ -41,7 +41,7 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   const long = byLength(stated, kitchen);
   if (long !== null) return long;
   if (isSizedPieces(stated, food, kitchen)) return { ...unweighed(stated), pack: pieceSizeIn(stated, kitchen) };
-  const weighed = weighReading(reading, weighingOf(reading, food, native, ownWeights));
+  const weighed = weighNeed(reading, weighingOf(reading, food, native, ownWeights), kitchen);
   if (weighed === null) return stated;
   const part = partOfEgg(food);
   if (part !== null && weighed.dimension === 'count') {

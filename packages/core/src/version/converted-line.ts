@@ -8,7 +8,7 @@ import { farOff } from './far-off.js';
 import { judgeLine } from './judge-line.js';
 import { standInLine } from './stand-in-line.js';
 import type { VersionLine } from './version.js';
-import { weighingOf, weighReading, weighStated } from './weigh-line.js';
+import { weighingOf, weighNeed, weighStated } from './weigh-line.js';
 import { amountInWords, furtherInWords, nameInWords, unconverted } from './words-in-line.js';
 import { unweighed, writtenLine } from './written-line.js';
 
@@ -21,7 +21,7 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const { food, reading } = line;
   if (food?.role === 'cure') return { ...writtenLine(line, native, ownWeights, tolerance), bought: null };
   const weighing = weighingOf(reading, food, native, ownWeights);
-  const amount = weighReading(reading, weighing);
+  const amount = weighNeed(reading, weighing, kitchen);
   const weighed = amount?.low ?? unweighed;
   const standIn = standInLine(line, amount, conversion, tolerance, foods);
   if (standIn !== null) return standIn;

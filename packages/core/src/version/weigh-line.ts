@@ -7,7 +7,7 @@ import type { Dimension } from '../amount/unit.js';
 import type { Exact } from '../exact.js';
 import type { Food, Pack } from '../food/food.js';
 import { fromGrams, nothing, pieceKey, type StatedWeights, type Weighed, weigh } from '../food/weigh.js';
-import { soldIn } from '../kitchen/buy.js';
+import { isUseWhole, soldIn } from '../kitchen/buy.js';
 import { eggSizeNamed, partOfEgg, sameEggs } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { packMeant } from '../kitchen/unsized-pack.js';
@@ -84,6 +84,33 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
 /** What the native line weighs. */
 export function weighReading(reading: LineReading, weighing: Weighing): WeighedAmount | null {
   return weighStated(statedIn(reading), weighing);
+}
+
+/**
+ * What another kitchen needs of the native line. Of a can that is drained only what is drained is needed, where its shops sell the food in
+ * no packs that are used whole: what is in a vacuum pack has no liquid.
+ *
+ * @param weighing In the kitchen where the line was written.
+ */
+export function weighNeed(reading: LineReading, weighing: Weighing, kitchen: Kitchen): WeighedAmount | null {
+  const weighed = weighReading(reading, weighing);
+  const { food } = weighing;
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (weighed === null || sold === null || !sold.sold || isUseWhole(sold)) return weighed;
+  const { low, high, drainedGrams, count } = weighed;
+  if (drainedGrams === null || low.grams === null || count === null || count.isZero()) return weighed;
+  if (samePack(low.grams.dividedBy(count), sold) !== null) return weighed;
+  const share = drainedGrams.dividedBy(low.grams);
+  const drainedOf = ({ grams }: Weighed): Weighed =>
+    grams === null ? { grams, millilitres: null } : fromGrams(grams.times(share), food, scales(weighing));
+  return {
+    ...weighed,
+    low: drainedOf(low),
+    high: high === null ? null : drainedOf(high),
+    drainedGrams: null,
+    pack: null,
+    count: null,
+  };
 }
 
 /** A carton of eggs is a dozen eggs of the kitchen's size, not so many grams. */
