@@ -186,6 +186,14 @@ describe('a line asks for no more than its packs hold', () => {
     ]);
   });
 
+  test('one carton rather than two of half its size', () => {
+    const packs = [142, 284].map((size) => ({ size, unit: 'ml', word: 'carton' }) as const);
+    const cartons = larderOf(foodOf({ any: soldAs(packs) }, { pours: true, ...inFridge(5, false) }));
+    expect(reauthored(['290 ml gloop'], 'eu', 'uk', cartons).map(shopping)).toEqual([
+      '1 × 284 ml carton gloop: 1 × 284 ml, 0 left',
+    ]);
+  });
+
   test('in a cup where the label says a weight: a cup of sugar may fill a shop’s packet', () => {
     const bag = larderOf(foodOf({ uk: soldAs([{ size: 500 }]), us: soldAs([{ size: 8.1, unit: 'oz', grams: 230 }]) }));
     // 235 ml are 0.99 cup, and a cup 2.8 % more than the bag.

@@ -109,7 +109,8 @@ function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, conte
   if (food === null || sold === null || sold.loose || sold.tap || base !== 'g' || spread > 1) return;
   if (food.keeps.where !== 'fridge' || food.keeps.days === null) return;
   const { least, most } = reach(demand, context);
-  for (const pack of sold.packs.filter(({ unit }) => unit !== 'count')) {
+  // Largest first: of the same contents the fewest packs.
+  for (const pack of [...sold.packs].reverse().filter(({ unit }) => unit !== 'count')) {
     const each = pack.grams.toNumber();
     for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
       // Where a tool measures as much, the author's kind of unit stays.
