@@ -83,5 +83,5 @@ function formOf({ name, text }: Line): string {
 /** The form goes with what does the same in the dish as the first food: crushed crackers, not crushed butter. */
 function inForm({ food, stated }: StandingIn, form: string, first: Food, kitchen: string): string {
   const name = nameWith(stated, food, kitchen);
-  return food.role === first.role ? `${form}${name}` : name;
+  return food.role === first.role && !leading.test(name) ? `${form}${name}` : name;
 }
