@@ -89,7 +89,7 @@ describe('retare draft', () => {
     ['Roast on :pan[two half sheet pans].', 'on :pan[two 33 × 46 cm sheet pans]'],
     ['Roast in a :pan[12-inch skillet].', 'in a :pan[30 cm skillet]'],
     ['Bake on a :pan[14-inch] pizza pan.', 'on a :pan[36 cm] pizza pan'],
-  ])('puts no cake tins in the place of what bakes no batter: %s', async ([method, block]) => {
+  ] as const)('puts no cake tins in the place of what bakes no batter: %s', async ([method, block]) => {
     const { out } = await draft(bake(method), '--for', 'uk');
     expect(blocksIn(out)[1]).toContain(block);
     expect(out).not.toMatch(/^pan +version/mu);

@@ -165,6 +165,7 @@ const unchanged: Worked[] = [
 
 const ranges: Worked[] = [
   { from: 'uk', line: '3–4 tbsp plain flour', to: 'eu', becomes: '3–4 tbsp plain flour', by: 'the same spoons' },
+  { from: 'us', line: '3–4 tbsp flour', to: 'ca', becomes: '3–4 tbsp flour', by: 'spoons 1.4 % larger, and no scale' },
   { from: 'uk', line: '4–5 tbsp milk', to: 'eu', becomes: '4–5 tbsp milk', by: 'the same spoons' },
   { from: 'uk', line: '3–4 tbsp plain flour', to: 'us', becomes: '3–4 tbsp all-purpose flour', by: 'four are ¼ cup' },
   { from: 'us', line: '1 tsp–1 tbsp honey', to: 'ca', becomes: '1 tsp–1 tbsp honey', by: 'in words' },

@@ -27,6 +27,9 @@ export function ownMeasure(
   return isKept ? ratio : null;
 }
 
+/** Where nothing is weighed a spoon that is hardly another will do. */
 function isOwnRange({ low, high }: Term, ratio: Exact, each: Exact, kitchen: Conversion['kitchen']): boolean {
-  return high !== null && ratio.equals(1) && [low, high].every((end) => isMeasuredSum(end.times(each), kitchen));
+  const within = kitchen.scale === null ? sameSpoon : new Exact(0);
+  if (high === null || ratio.minus(1).abs().greaterThan(within)) return false;
+  return [low, high].every((end) => isMeasuredSum(end.times(each), kitchen));
 }
