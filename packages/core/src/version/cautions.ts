@@ -1,4 +1,5 @@
 import { Exact } from '../exact.js';
+import { leavesEggRaw } from './raw-egg.js';
 import type { Caution, Version } from './version.js';
 
 /** What a cook has to be told in this version, each once. */
@@ -9,6 +10,7 @@ export function cautionsFor(version: Version): Caution[] {
   if (version.recipe.preserve === true) cautions.push({ kind: 'preserve' });
   if (version.parts.some((part) => part.lines.some(({ line }) => line.food?.role === 'cure')))
     cautions.push({ kind: 'cure' });
+  if (leavesEggRaw(version.recipe)) cautions.push({ kind: 'raw-egg' });
   if (core !== undefined) cautions.push({ kind: 'core-temperature', authority: authorityOf(version) });
   return [...cautions, ...ovenCaution(version), ...bakingCaution(version)];
 }

@@ -106,6 +106,7 @@ export type Caution =
   | { kind: 'core-temperature'; authority: string }
   | { kind: 'preserve' }
   | { kind: 'cure' }
+  | { kind: 'raw-egg' }
   | { kind: 'oven' /** As the author wrote it. */; text: string; beyond: BeyondDial }
   | {
       kind: 'bake';

@@ -35,6 +35,8 @@ export function cautionWords(caution: Caution): string {
       return `This is a preserve: its amounts are shown as they were written, in every kitchen. Do not change or scale them, and use a tested recipe for anything that is to be kept. ${pageWords.authority}`;
     case 'cure':
       return `Curing salt is shown as it was written, by weight, in every kitchen. Weigh it, and never put another salt in its place. ${pageWords.authority}`;
+    case 'raw-egg':
+      return `There is egg in this that is eaten raw or barely cooked. For small children, in pregnancy, in old age and in illness use pasteurised egg, or leave it. ${pageWords.authority}`;
     case 'oven': {
       const { end, mark, asked, unit } = caution.beyond;
       const goes = end === 'hottest' ? 'high' : 'low';

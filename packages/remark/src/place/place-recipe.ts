@@ -144,7 +144,7 @@ function standing(versions: readonly Version[], native: string): RootContent[] {
 }
 
 function cautions(versions: readonly Version[]): RootContent[] {
-  const kinds: Caution['kind'][] = ['preserve', 'cure'];
+  const kinds: Caution['kind'][] = ['preserve', 'cure', 'raw-egg'];
   return kinds.flatMap((kind) => {
     const caution = versions.flatMap((version) => version.cautions).find((each) => each.kind === kind);
     return caution === undefined
