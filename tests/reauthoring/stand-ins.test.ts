@@ -63,6 +63,13 @@ describe('a food that is not sold', () => {
     ]);
   });
 
+  test.for([
+    ['1 pinch kosher salt', '1 pinch fine sea salt'],
+    ['4 slices salt pork, diced', '4 slices piece of streaky bacon, diced'],
+  ] as const)('counts again what has no known weight: %s is %s', ([line, becomes]) => {
+    expect(textOf(converted(line, 'us', 'uk'))).toBe(becomes);
+  });
+
   test('measures what pours, though its larder entry counts pieces too', () => {
     // 0.1 of 8 × 34 g of tomatillos: a juice, not lemons or limes.
     expect(textOf(converted('8 tomatillos', 'us', 'uk'))).toMatch(/^\d+ green tomatoes and .*(?:tbsp|ml) lime juice$/);

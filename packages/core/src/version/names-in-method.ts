@@ -12,15 +12,16 @@ export function inBrackets(parts: readonly VersionPart[], steps: readonly Versio
     .flatMap(({ steps: each, from }) => [each.native, ...each.authored].filter((method) => method.kitchen === from))
     .map((method) => ` ${method.prose.toLowerCase()} `)
     .join(' ');
-  return parts.map((part) => ({ ...part, lines: part.lines.map((line) => inBracketsOf(line, part.lines, prose)) }));
+  const says = saying(prose);
+  return parts.map((part) => ({ ...part, lines: part.lines.map((line) => inBracketsOf(line, part.lines, says)) }));
 }
 
-function inBracketsOf(line: VersionLine, all: readonly VersionLine[], prose: string): VersionLine {
+function inBracketsOf(line: VersionLine, all: readonly VersionLine[], says: (name: string) => boolean): VersionLine {
   const { name } = line.line;
   const served = servedBy(line, all).flatMap((each) => each.line.name?.text.trim() ?? []);
-  const partly = served.filter((each) => says(prose, each));
+  const partly = served.filter(says);
   const for_ = partly.length === 0 ? '' : ` (part of it for the ${partly.join(' and the ')})`;
-  const said = name !== null && says(prose, name.text) ? name.text.trim() : null;
+  const said = name !== null && says(name.text) ? name.text.trim() : null;
   const one = said === null ? '' : ` (${said})`;
   // A bare name behind another food could be read as the kind that is meant of it.
   const apart = said === null || line.food === line.line.food ? one : ` (for the ${said})`;
@@ -51,8 +52,18 @@ function behind(edits: readonly Edit[], { name }: Line, bracket: string): Edit[]
   return [...edits, { start: name.span.end, end: name.span.end, text: bracket }];
 }
 
+/** Looks a name up once, however many lines have it. */
+function saying(prose: string): (name: string) => boolean {
+  const known = new Map<string, boolean>();
+  return (name) => {
+    const found = known.get(name) ?? hasName(prose, name);
+    known.set(name, found);
+    return found;
+  };
+}
+
 /** Whether the prose has the word, not as the end of a longer one. */
-function says(prose: string, name: string): boolean {
+function hasName(prose: string, name: string): boolean {
   const folded = name.trim().toLowerCase();
   for (let at = prose.indexOf(folded); at >= 0; at = prose.indexOf(folded, at + 1)) {
     if (!/\p{L}/u.test(prose[at - 1] ?? ' ')) return true;

@@ -1,4 +1,5 @@
-import type { Stated } from '../amount/stated.js';
+import { dimensionOf } from '../amount/size.js';
+import { type Stated, statedIn } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
 import type { Food } from '../food/food.js';
@@ -76,8 +77,9 @@ export function standInFor(
 ): StandInPart[] {
   const { kitchen, ownWeights } = conversion;
   const sold = own === null ? null : soldIn(own, kitchen.id);
-  if (sold === null || sold.sold || low.grams === null) return [];
+  if (sold === null || sold.sold) return [];
   const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
+  if (low.grams === null) return countAgain(reading, standIn?.parts ?? [], low, foods);
   return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
     const food = foods.get(id);
     if (food === undefined) return [];
@@ -90,6 +92,21 @@ export function standInFor(
     const stated = convertWeighed(reading, ends, food, conversion);
     return [{ food, stated, need: ends.low, weighed: weighStated(stated, weighing)?.low ?? ends.low }];
   });
+}
+
+/** A pinch of one salt is a pinch of another, and a slice a slice, where nobody knows what it weighs. */
+function countAgain(
+  reading: Line['reading'],
+  [only, ...others]: readonly { food: string }[],
+  low: Weighed,
+  foods: Foods,
+): StandInPart[] {
+  const food = only === undefined ? undefined : foods.get(only.food);
+  const written = statedIn(reading);
+  const unit = written?.statements[0]?.[0]?.unit;
+  const isCounted = written?.pack === null && unit !== undefined && dimensionOf(unit) === 'count';
+  if (food === undefined || others.length > 0 || written === null || !isCounted) return [];
+  return [{ food, stated: { ...written, statements: written.statements.slice(0, 1) }, need: low, weighed: low }];
 }
 
 /** What it stands in for, and the allergens that it adds. */
