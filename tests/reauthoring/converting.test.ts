@@ -228,7 +228,26 @@ const filled: Worked[] = [
   { from: 'uk', line: '1 level tbsp olive oil', to: 'au', becomes: '3 tsp olive oil', by: '15 ml' },
 ];
 
-const tables = { filled, byDensity, byVolume, butter, byPack, byCounter, unchanged, ranges };
+/** Another food behind an `or` is measured as itself: 237 ml a US cup (NIST), 0.5 cups are 118 ml. */
+const instead: Worked[] = [
+  { from: 'us', line: '1 cup butter or ¾ cup oil', to: 'uk', becomes: '225 g butter or 180 ml oil', by: 'oil pours' },
+  {
+    from: 'us',
+    line: '1 cup milk or ½ cup flimflam',
+    to: 'uk',
+    becomes: '240 ml milk or 120 ml flimflam',
+    by: 'unknown',
+  },
+  {
+    from: 'us',
+    line: '1 cup sugar, plus 1 cup',
+    to: 'uk',
+    becomes: '200 g granulated sugar, plus 200 g',
+    by: 'the line’s own',
+  },
+];
+
+const tables = { instead, filled, byDensity, byVolume, butter, byPack, byCounter, unchanged, ranges };
 
 describe.for(Object.entries(tables))('a line converted (%s)', ([, rows]) => {
   test.for(rows)('$line from $from reads $becomes in $to: $by', ({ from, line, to, becomes }) => {
@@ -319,4 +338,9 @@ describe('a little of what is sold in far larger packs', () => {
     expect(textOf(line)).toBe(expected);
     if (!expected.startsWith('1 (')) expect(rulesOf(line)).toContain('unmeasurable no-tool');
   });
+});
+
+test('a pack that is another food instead is named with its size', () => {
+  const text = textOf(converted('500 g spaghetti or 400 g spaghetti', 'uk', 'us'));
+  expect(text).toMatch(/ or 1 \(16-oz\) box spaghetti$/u);
 });

@@ -80,7 +80,7 @@ function versionLine(
   setting: Setting,
 ): VersionLine {
   const { native, kitchen, ownWeights } = context;
-  const conversion = { native, kitchen, ownWeights };
+  const conversion = { native, kitchen, ownWeights, foods: context.foods };
   if (line.food?.role === 'cure') return { ...writtenLine(line, native, ownWeights, setting.tolerance), bought: null };
   const serving = chosen.filter(({ demand }) => demand.lines.includes(line));
   const own = serving.filter(({ demand }) => homeOf(demand) === line);

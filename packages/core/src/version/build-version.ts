@@ -122,7 +122,7 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
   const lines = part.native.lines.map((line) =>
     recipe.preserve === true
       ? asWritten(line, native, ownWeights, tolerance)
-      : convertedLine(line, { native, kitchen, ownWeights, eggs }, tolerance, setting.foods),
+      : convertedLine(line, { native, kitchen, ownWeights, eggs, foods: setting.foods }, tolerance, setting.foods),
   );
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
 }

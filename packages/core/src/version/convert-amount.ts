@@ -3,6 +3,7 @@ import { dimensionOf, isLengthUnit } from '../amount/size.js';
 import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import { Exact } from '../exact.js';
+import type { Foods } from '../food/find.js';
 import type { Food, Sold } from '../food/food.js';
 import { pieceGrams, type StatedWeights, type Weighed } from '../food/weigh.js';
 import { isUseWhole, soldIn } from '../kitchen/buy.js';
@@ -24,6 +25,8 @@ export interface Conversion {
   native: Kitchen;
   kitchen: Kitchen;
   ownWeights: StatedWeights;
+  /** By which the food of a further quantity is found (`or ¾ cup oil`); it is taken for the line's own without. */
+  foods?: Foods;
   /** What is known of all eggs of the recipe; each line is taken by itself without it. */
   eggs?: EggsThere;
 }

@@ -1,13 +1,26 @@
 import type { Quantity } from '../amount/reading.js';
 import { dimensionOf, isLengthUnit } from '../amount/size.js';
-import { writeStatement, writeTerm } from '../amount/write.js';
+import { writeStated, writeTerm } from '../amount/write.js';
 import type { Exact } from '../exact.js';
+import { findFood } from '../food/find.js';
 import type { Food } from '../food/food.js';
 import { weigh } from '../food/weigh.js';
 import { lengthFor } from '../kitchen/length.js';
 import { temperatureFor } from '../kitchen/temperature.js';
+import type { Line } from '../recipe/recipe.js';
 import type { Conversion } from './convert-amount.js';
-import { land } from './land.js';
+import { land, stateMeasure } from './land.js';
+
+/**
+ * The food that a further quantity is of: the line's own (`plus 1 tbsp`), or what it names behind an `or` (`or ¾ cup oil`). What is named
+ * there and not known has no density, so that a volume stays one.
+ */
+export function foodOfFurther({ span }: Quantity, line: Line, { foods, native }: Conversion): Food | null {
+  const before = line.text.slice(0, span.start).trimEnd();
+  if (foods === undefined || !/[\s,(]or$/i.test(before)) return line.food;
+  const words = /^[^,;()]*/u.exec(line.text.slice(span.end))?.[0].trim() ?? '';
+  return words === '' ? line.food : findFood(words, foods, native.id);
+}
 
 /**
  * A further quantity of a line's words in another kitchen: a length, a temperature, or an amount of the same food.
@@ -36,5 +49,5 @@ function convertOne(value: Exact, { unit }: Quantity, food: Food | null, convers
   const landed =
     land({ weighed, dimension, food, byWrapper: false }, kitchen) ??
     land({ weighed, dimension, food: null, byWrapper: false }, kitchen);
-  return landed === null ? null : writeStatement(landed.measure.terms);
+  return landed === null ? null : writeStated(stateMeasure(landed.measure, false), kitchen);
 }

@@ -12,7 +12,7 @@ import type { Conversion } from './convert-amount.js';
 import { countWordEdits, nameBehindCountWord } from './count-word.js';
 import { amountEdits } from './edit.js';
 import { eggSizeInWords } from './egg-size-in-words.js';
-import { convertFurther } from './further.js';
+import { convertFurther, foodOfFurther } from './further.js';
 import { hasWords } from './has-words.js';
 import type { Edit, PlacedProblem } from './version.js';
 
@@ -99,7 +99,7 @@ function howMany({ amounts: [amount], pack }: LineReading): HowMany {
 /** Further quantities of the line's words, in the kitchen's units. */
 export function furtherInWords(line: Line, conversion: Conversion): Edit[] {
   return line.reading.further.flatMap((quantity) => {
-    const text = convertFurther(quantity, line.food, conversion);
+    const text = convertFurther(quantity, foodOfFurther(quantity, line, conversion), conversion);
     return text === null ? [] : [{ ...quantity.span, text }];
   });
 }
@@ -113,7 +113,9 @@ export function unconverted(line: Line, edits: readonly Edit[], conversion: Conv
   const stays = ({ span }: Quantity): boolean =>
     !edits.some(({ start, end }) => start <= span.start && end >= span.end);
   const again = saidAgain(line, conversion).flatMap(({ quantity, text }) => (text === null ? [quantity] : []));
-  const further = line.reading.further.filter((quantity) => convertFurther(quantity, line.food, conversion) === null);
+  const further = line.reading.further.filter(
+    (quantity) => convertFurther(quantity, foodOfFurther(quantity, line, conversion), conversion) === null,
+  );
   return [...again, ...further].filter(stays).map((quantity) => ({
     span: quantity.span,
     problem: {
