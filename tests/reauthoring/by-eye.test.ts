@@ -20,6 +20,7 @@ describe('a food of which nobody fills a cup, in a kitchen without a scale', () 
     ['uk', 'us', '200 g spaghetti', '½ (16-oz) box spaghetti', '226.8'],
     ['uk', 'ca', '250 g tofu', '¾ (350-g) block tofu', '262.5'],
     ['uk', 'us', '150 g smoked salmon', '⅔ (8-oz) pack smoked salmon', '151.2'],
+    ['uk', 'us', '100 g sponge fingers', '½ (7-oz) packet ladyfingers', 'no cup is known of them at all'],
     ['uk', 'us', '200 g cream cheese', '7 oz cream cheese', 'its wrapper has marks'],
   ] as const)('from %s to %s: %s is %s: %s', ([from, to, line, becomes]) => {
     const result = converted(line, from, to);
