@@ -39,8 +39,10 @@ export function cautionWords(caution: Caution): string {
       return `There is egg in this that is eaten raw or barely cooked. For small children, in pregnancy, in old age and in illness use pasteurised egg, or leave it. ${pageWords.authority}`;
     case 'oven': {
       const { end, mark, asked, unit } = caution.beyond;
-      const goes = end === 'hottest' ? 'high' : 'low';
-      return `The recipe asks for ${asked}°${unit} (${caution.text}). An oven here goes only as ${goes} as ${mark}°${unit}: the time may change, so go by how it looks.`;
+      const asks = `The recipe asks for ${asked}°${unit} (${caution.text}). An oven here goes only as`;
+      return end === 'hottest'
+        ? `${asks} high as ${mark}°${unit}: the time may change, so go by how it looks.`
+        : `${asks} low as ${mark}°${unit}, which may be too hot: a warm place may do better.`;
     }
     case 'core-temperature':
       return `Measure core temperatures with a thermometer, in the thickest part. ${caution.authority === '' ? '' : `The figures here are those of ${caution.authority}, or higher. `}${pageWords.authority}`;
