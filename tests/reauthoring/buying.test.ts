@@ -53,6 +53,19 @@ describe('the packs to buy', () => {
     expect([inWords(bought), bought?.leftoverGrams.toString()]).toEqual([buys, left]);
   });
 
+  test.for([
+    { need: 150, drained: 160, buys: '1 × 340', left: '10', because: 'the brine is poured off' },
+    { need: 200, drained: 160, buys: '2 × 340', left: '120', because: 'one jar holds too few olives' },
+    { need: 200, drained: undefined, buys: '1 × 340', left: '140', because: 'nobody knows how much is brine' },
+  ])(
+    'for $need g measured out of jars of 340 g, $drained g drained, are $buys: $because',
+    ({ need, drained, buys, left }) => {
+      const jar = { size: 340, word: 'jar', whole: 'no', ...(drained === undefined ? {} : { drained }) } as const;
+      const bought = buy(new Exact(need), soldAs([jar]), step);
+      expect([inWords(bought), bought?.leftoverGrams.toString()]).toEqual([buys, left]);
+    },
+  );
+
   test('are none where nothing is sold by weight', () => {
     expect(buy(new Exact(100), soldAs([], { singly: true }), step)).toBeNull();
   });

@@ -25,6 +25,11 @@ export function isUseWhole(sold: Sold | null): boolean {
   return sold !== null && sold.packs.length > 0 && !sold.loose && sold.packs.every((pack) => pack.whole !== 'no');
 }
 
+/** What is measured out of a pack: of olives, what is left when the brine is poured off. Whole packs are compared by their net weight. */
+function contentsOf({ whole, grams, drainedGrams }: Pack): Exact {
+  return whole === 'no' && drainedGrams !== null ? drainedGrams : grams;
+}
+
 /**
  * The packs to buy for a need: those with the least left over, then the fewest.
  *
@@ -42,7 +47,7 @@ export function buy(grams: Exact, sold: Sold, stepGrams: Exact): Bought | null {
   if (sold.packs.length === 0) return null;
   const { counts, sorted } = leastLeft(grams.toNumber(), sold.packs);
   const packs = sorted.flatMap(({ pack }, index) => (counts[index] ? [{ count: counts[index], pack }] : []));
-  const total = packs.reduce((sum, { count, pack }) => sum.plus(pack.grams.times(count)), new Exact(0));
+  const total = packs.reduce((sum, { count, pack }) => sum.plus(contentsOf(pack).times(count)), new Exact(0));
   return { packs, looseGrams: null, leftoverGrams: Exact.max(total.minus(grams), 0) };
 }
 
@@ -67,7 +72,7 @@ const shelves = new WeakMap<readonly Pack[], Shelf[]>();
 function shelfOf(sizes: readonly Pack[]): Shelf[] {
   let shelf = shelves.get(sizes);
   if (shelf === undefined) {
-    shelf = sizes.map((pack) => ({ pack, near: pack.grams.toNumber() })).sort((a, b) => b.near - a.near);
+    shelf = sizes.map((pack) => ({ pack, near: contentsOf(pack).toNumber() })).sort((a, b) => b.near - a.near);
     shelves.set(sizes, shelf);
   }
   return shelf;
