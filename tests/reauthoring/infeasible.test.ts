@@ -156,6 +156,12 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
     changes: ['food', 'food'],
   },
   {
+    name: 'an anchor of which no pack is so small',
+    asked: { post: { kitchen: 'us', lines: ['2 lb potatoes', '1 tbsp kosher salt'] }, to: 'uk', anchor: 'kosher salt' },
+    because: ['no-amount'],
+    changes: ['anchor'],
+  },
+  {
     name: 'salt to taste that is not sold',
     asked: {
       post: { kitchen: 'us', lines: ['2 lb potatoes', 'kosher salt, to taste'] },

@@ -70,7 +70,7 @@ function failuresOf(post: DraftedPost, { larder }: LoadedSettings): string[] {
 
 function failureOf({ kitchen, result, errors }: DraftedVersion, path: string): string[] {
   if (result.infeasible !== null)
-    return [`${path} has no version for \`${kitchen}\` that keeps its ratios; the reasons are above.`];
+    return [`${path} has no version for \`${kitchen}\`; what stands in the way is said above.`];
   if (errors.length === 0) return [];
   const found = errors.map(({ message, rule }) => `  ${message} (${rule})`);
   return [[`The version of ${path} for \`${kitchen}\` would not pass the check:`, ...found].join('\n')];

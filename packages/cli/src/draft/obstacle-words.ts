@@ -39,20 +39,21 @@ function noAmountWords(
   { line, food, isAnchor, pack, need, base, batchFactor }: Extract<Obstacle, { kind: 'no-amount' }>,
   kitchen: Kitchen,
 ): string {
-  const standsIn = food !== null && food !== line.food ? `, in place of ${wordFor(line)},` : '';
+  const standsIn = food !== null && food !== line.food ? ` in place of ${wordFor(line)}` : '';
   const name = `${food === null ? wordFor(line) : nameIn(food, kitchen.id).many}${standsIn}`;
   const anchor = isAnchor ? ', the anchor,' : '';
   const size = (value: number): string => `${Number(value.toPrecision(3))}${base === 'count' ? '' : ` ${base}`}`;
   const batch =
     batchFactor === 1 ? 'the batch' : `a batch of ${Number(batchFactor.toFixed(3))}, as the anchor sets it,`;
-  if (pack === null)
-    return `nothing that ${aOf(kitchen)} cook can buy or measure comes near to the ${name}${anchor.slice(0, -1)}`;
-  const sold = food === null ? null : soldIn(food, kitchen.id);
-  const packed = (sold?.packs.length ?? 0) > 0;
-  if (food?.role === 'egg')
+  if (food?.role === 'egg' && pack !== null)
     return `no number of ${name}${anchor} that ${aOf(kitchen)} cook can buy comes nearer than ${size(pack)}, and ${batch} asks for ${size(need)}`;
-  return packed
-    ? `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${labels(sold, size(pack))}, and ${batch} asks for ${size(need)}`
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if ((sold?.packs.length ?? 0) > 0) {
+    const packs = labels(sold, pack === null ? '' : size(pack));
+    return `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${packs}, and ${batch} asks for ${size(need)}`;
+  }
+  return pack === null
+    ? `nothing that ${aOf(kitchen)} cook can buy or measure comes near to the ${name}${anchor.slice(0, -1)}`
     : `the nearest that ${aOf(kitchen)} cook measures of ${name}${anchor} is ${size(pack)}, and ${batch} asks for ${size(need)}`;
 }
 

@@ -81,10 +81,12 @@ function isOf(line: Line, demand: Demand | null): boolean {
 interface Missing {
   demand: Demand;
   nearest: Choice | null;
+  /** The nearest size that is to be had: of packs, where the anchor has to come in them. */
+  pack: number | null;
   batchFactor: number;
 }
 
-function noAmount({ demand, nearest, batchFactor }: Missing, anchor: Demand | null): Obstacle[] {
+function noAmount({ demand, pack, batchFactor }: Missing, anchor: Demand | null): Obstacle[] {
   const line = demand.lines[0];
   if (line === undefined) throw new RangeError('A demand without a line.');
   const { food, base, quantity } = demand;
@@ -95,7 +97,7 @@ function noAmount({ demand, nearest, batchFactor }: Missing, anchor: Demand | nu
       line,
       food,
       isAnchor: demand === anchor,
-      pack: nearest?.size ?? null,
+      pack,
       need,
       base,
       batchFactor,
@@ -115,10 +117,14 @@ function missingIn({ plans, anchor }: Problem): Missing[] {
           : batches.every((batch) => leastCost([demand], batch) === Number.POSITIVE_INFINITY),
       )
       .map((demand) => {
+        const packs = demand === anchor ? plan.packsBeyond(demand) : null;
         // Kept with the demand: the words of the choice are asked of it.
         Object.assign(demand, plan.beyond(demand));
         const batchFactor = demand === anchor ? 1 : (batches[0] ?? 1);
-        return { demand, nearest: nearestOf(demand, batchFactor), batchFactor };
+        const nearest = nearestOf(demand, batchFactor);
+        // The nearest version measures what the anchor should have come in packs of.
+        const pack = packs === null ? nearest : nearestOf({ ...demand, choices: packs.choices }, batchFactor);
+        return { demand, nearest, pack: pack?.size ?? null, batchFactor };
       }),
   );
 }

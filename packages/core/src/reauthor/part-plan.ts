@@ -15,6 +15,8 @@ export interface PartPlan {
   constraintsAt(batch: number): Constraint[];
   /** What is offered to a demand however far from its need, for where nothing is near. */
   beyond(demand: Demand): Offer;
+  /** The same of its packs alone, which an anchor has to come in; null where it comes in none. */
+  packsBeyond(demand: Demand): Offer | null;
 }
 
 /** All parts of a recipe, with the demand that an explicit anchor names. */
@@ -58,6 +60,7 @@ function planDemands(part: Part, demands: Demand[], context: DemandContext): Par
     ratios,
     constraintsAt: (batch) => constraintsOf(ratios, batch),
     beyond: (demand) => offerFor(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }),
+    packsBeyond: (demand) => packOffer(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }),
   };
 }
 

@@ -57,7 +57,8 @@ export function searchRecipe(input: SearchInput): Searched | null {
   const mixed: Problem = { ...own, plans: planned.plans, anchor, fixed: 0 };
   const bySize = plansBySize(planned, context).map((each): Problem => ({ ...own, ...each }));
   const { problem, ...solved } = solveSized(bySize, mixed);
-  const free = anchor === null ? solved : solveSized(bySize.map(unanchored), unanchored(mixed));
+  // Without an anchor its food need not come in packs, and is planned anew.
+  const free = anchor === null ? solved : (searchRecipe({ ...input, anchor: null })?.solved ?? solved);
   const { plans } = problem;
   return { input, context, plans, problem, free, solved, unsold: unsoldIn(plans, nativeLines, context) };
 }
@@ -66,10 +67,6 @@ export function searchRecipe(input: SearchInput): Searched | null {
 function solveSized(bySize: readonly Problem[], mixed: Problem): Solved & { problem: Problem } {
   const { problem, ...sized } = solveAny(bySize);
   return problem === null ? { ...solve(mixed), problem: mixed } : { ...sized, problem };
-}
-
-function unanchored(problem: Problem): Problem {
-  return { ...problem, anchor: null };
 }
 
 /** Whether a version can be made of what was found. */
