@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { said } from './said.ts';
+import { lines, said } from './said.ts';
 
 const method = (words: string, kitchen = 'us'): string => `:::method{kitchen=${kitchen}}\n${words}\n:::\n`;
 
@@ -36,6 +36,18 @@ describe('underdone', () => {
 
   test('is an error by the food that is named', () => {
     expect(said(method('To :core[150°F]{of="chicken thighs"}.'), 'underdone')).toHaveLength(1);
+  });
+
+  test.for([
+    { listed: ['1 lb ground beef'], of: 'beef', found: 1 },
+    { listed: ['1 lb hamburger meat'], of: 'beef', found: 1 },
+    { listed: ['1 lb ground pork'], of: 'pork', found: 1 },
+    { listed: ['2 lb beef chuck'], of: 'beef', found: 0 },
+    { listed: ['2 lb beef chuck', '1 lb ground beef'], of: 'beef', found: 1 },
+    { listed: ['2 lb beef chuck', '1 lb ground beef'], of: 'beef chuck', found: 0 },
+    { listed: ['1 cup beef stock'], of: 'beef', found: 0 },
+  ])('takes $of for what the lines list of it: $listed, $found', ({ listed, of, found }) => {
+    expect(said(`${lines(...listed)}\n${method(`Fry to :core[145°F]{of="${of}"}.`)}`, 'underdone')).toHaveLength(found);
   });
 
   test('says nothing of other temperatures', () => {

@@ -1,9 +1,10 @@
-import { celsiusOf, coreFor, Exact, fahrenheitOf, isUnderdone, safeMinimum } from '@retare/core';
+import { celsiusOf, coreFor, Exact, fahrenheitOf, isUnderdone, safeMinimum, versionFor } from '@retare/core';
 import { safeClasses } from '@retare/larder';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { recipeInPost } from './recipe-in-post.js';
 import { coreOf, mentionIn, rulesOfMention, versionOf } from './recipe-of.js';
-import { kitchen, kitchenIds } from './setting.js';
+import { kitchen, kitchenIds, setting } from './setting.js';
 
 const unit = fc.constantFrom('C', 'F');
 const id = fc.constantFrom(...kitchenIds);
@@ -201,4 +202,14 @@ test.for(kitchenIds)('a version of the %s kitchen with a core temperature names 
   const mentions = [coreOf('165°F', 'poultry')];
   const { cautions } = versionOf({ kitchen: 'us', lines: ['1 egg'], mentions }, to);
   expect(cautions).toEqual([{ kind: 'core-temperature', authority: kitchen(to).safe[0]?.authority }]);
+});
+
+// Government of Canada: whole poultry 82 °C, pieces 74 °C. USDA FSIS: ground meat 160 °F, whole cuts 145 °F.
+test.for([
+  { line: '1 whole chicken (4 lb)', of: 'chicken', text: '165°F', to: 'ca', here: '82°C' },
+  { line: '6 chicken thighs', of: 'chicken', text: '165°F', to: 'ca', here: '74°C' },
+  { line: '1 lb ground lamb', of: 'lamb', text: '160°F', to: 'au', here: '75°C' },
+])('$text of $of is that of $line in $to', ({ line, of, text, to, here }) => {
+  const post = `:::ingredients{kitchen=us}\n- ${line}\n:::\n\n:::method\nCook to :core[${text}]{of=${of}}.\n:::\n`;
+  expect(versionFor(recipeInPost(post), to, setting).steps[0]?.mentions[0]?.text).toBe(here);
 });

@@ -13,6 +13,7 @@ import { ownerOf } from './owner-of.js';
 import { readLineItem } from './read-line-item.js';
 import { isMention, readMention } from './read-mention.js';
 import type { ReadingContext, RecipeReading } from './reading.js';
+import { settleCores } from './settle-cores.js';
 import { unlistedAnchors } from './unlisted-anchor.js';
 import { unlistedShares } from './unlisted-shares.js';
 import { wordsOf } from './words-of.js';
@@ -37,6 +38,7 @@ export function readRecipe(tree: Root, context: ReadingContext): RecipeReading {
     else addMethod(block, reading, context);
   }
   addProse(tree, reading, context);
+  settleCores(reading, context);
   const anchors = blocks.flatMap(({ node, kitchen, attributes: { anchor } }) =>
     anchor === undefined || kitchen !== native || node.name !== 'ingredients' ? [] : [{ node, anchor }],
   );
