@@ -9,6 +9,7 @@ test.for([
   ['as much as its line', '- 1 cup milk', ':amount[1 cup]{of=milk}'],
   ['as much as the upper end of its line', '- 1–1½ cups milk', ':amount[1½ cups]{of=milk}'],
   ['as much as two lines of its food', '- 1 cup milk\n- ½ cup milk, warm', ':amount[1½ cups]{of=milk}'],
+  ['as much as its line and what is added there', '- 2 cups flour, plus 2 tbsp', ':amount[2¼ cups]{of=flour}'],
   ['as much in another unit', '- 1 stick butter', ':amount[8 tbsp]{of=butter}'],
   ['of something whose weight is not known', '- 1 cup glasswort', ':amount[3 pieces]{of=glasswort}'],
 ] as const)('a share may be %s', ([, lines, share]) => {

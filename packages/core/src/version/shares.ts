@@ -131,7 +131,8 @@ export function oversizing(
   return (mention) => {
     const line = listedAs(mention);
     const all = line === null ? [] : (alike.get(kindOf(line)) ?? []);
-    if (all.length > mostAlike) return null;
+    // `2 cups flour, plus 2 tbsp for the board` lists more than its amount.
+    if (all.length > mostAlike || all.some(({ reading }) => reading.further.length > 0)) return null;
     let listed = new Exact(0);
     for (const each of all) {
       const fraction = fractionOf(mention, each, conversion);
