@@ -47,3 +47,22 @@ test.for(saying)('a food whose name says $word lists $allergen', ({ allergen, wo
   const silent = named.filter(({ allergens }) => !allergens.includes(allergen)).map(({ id }) => id);
   expect(silent.filter((id) => !butNot.includes(id))).toEqual([]);
 });
+
+// What shops sell under the name is made with it, though the name does not say so.
+const madeWith: readonly [food: string, allergen: string][] = [
+  ['suet', 'gluten'],
+  ['mincemeat', 'gluten'],
+  ['mincemeat', 'sulphite'],
+  ['mixed-dried-fruit', 'sulphite'],
+  ['rice-wine', 'gluten'],
+  ['pancake-mix', 'egg'],
+  ['tagliatelle', 'egg'],
+  ['cornichon', 'mustard'],
+  ['chicken-stock-cube', 'gluten'],
+  ['worcestershire-sauce', 'fish'],
+  ['hummus', 'sesame'],
+];
+
+test.for(madeWith)('%s lists %s', ([food, allergen]) => {
+  expect(foods.get(food)?.allergens).toContain(allergen);
+});
