@@ -11,6 +11,7 @@ export const writtenLines: Readonly<Record<string, readonly WrittenLine[]>> = {
   'a number in any writing': [
     { line: '2 cups flour', amounts: ['2 cup'], food: 'flour' },
     { line: '1½ tsp kosher salt', amounts: ['1.5 tsp'], food: 'kosher salt' },
+    { line: '8- or 10-oz flour tortillas', amounts: ['8-10 oz'], food: 'flour tortillas' },
     { line: '1 cup cake flour', amounts: ['1 cup'], food: 'cake flour' },
     { line: '2 cups chicken cooked and diced', amounts: ['2 cup'], food: 'chicken' },
     { line: '1 ½ tsp salt', amounts: ['1.5 tsp'], food: 'salt' },
@@ -59,6 +60,8 @@ export const writtenLines: Readonly<Record<string, readonly WrittenLine[]>> = {
     { line: '~800g (1.75 lb) crab', amounts: ['800 g~', '1.75 lb'], food: 'crab' },
   ],
   'the size of each thing counted': [
+    { line: '1 (3- to 4-pound) duck', amounts: ['1 count'], pack: '1 x 3 lb', food: 'duck' },
+    { line: '1 3- to 4-pound pork shoulder', amounts: ['1 count'], pack: '1 x 3 lb', food: 'pork shoulder' },
     { line: '2 (15-oz) cans butter beans, drained', amounts: ['2 can'], pack: '2 x 15 oz can', food: 'butter beans' },
     { line: '2 x 400g tins butter beans', amounts: ['2 tin'], pack: '2 x 400 g tin', food: 'butter beans' },
     { line: '1 7oz can corn', amounts: ['1 can'], pack: '1 x 7 oz can', food: 'corn' },

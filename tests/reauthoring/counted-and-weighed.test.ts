@@ -11,6 +11,14 @@ const lines = [
   { from: 'uk', line: '2 × 200g duck breasts', to: 'us', becomes: '2 (7-oz) duck breasts' },
   { from: 'us', line: '2 (8-oz) duck breasts', to: 'eu', becomes: '2 × 225 g duck breasts' },
   { from: 'us', line: '4 (6 to 8-oz) salmon fillets', to: 'uk', becomes: '4 × 170–225 g salmon fillets' },
+  { from: 'us', line: '1 (4-lb) chicken', to: 'uk', becomes: '1 × 1.8 kg chicken' },
+  {
+    from: 'us',
+    line: '1 (3- to 4-pound) chicken, giblets out',
+    to: 'eu',
+    becomes: '1 × 1.4–1.8 kg chicken, giblets out',
+  },
+  { from: 'us', line: '1 (3- to 4-pound) duck', to: 'ca', becomes: '1 (3- to 4-pound) duck' },
   {
     from: 'uk',
     line: '4 Bramley-type cooking apples (about 900g)',

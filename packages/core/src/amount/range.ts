@@ -20,7 +20,7 @@ export interface ReadRange {
 }
 
 /**
- * Reads a number or a range: `2-3`, `2 – 3`, `1/2 to 1`, `1 or 2`, `15~20`, `between 2 and 3`, `1 (or 2)`.
+ * Reads a number or a range: `2-3`, `2 – 3`, `1/2 to 1`, `1 or 2`, `15~20`, `3- to 4-`, `between 2 and 3`, `1 (or 2)`.
  *
  * @returns `null` where no number stands.
  */
@@ -60,11 +60,12 @@ function upperEnd(
   const dashed = isDash(joint) || joint === '~';
   const worded = joint === 'to' || joint === 'or' || (between && joint === 'and');
   if (!dashed && !worded) return null;
-  // `2 -- 3`, and `2 - or 3`, are two signs for one.
-  const at = isDash(tokens.word(low.next + 1)) ? low.next + 2 : low.next + 1;
-  const high = readNumber(tokens, at);
+  // `2 -- 3` has two signs for one; in `3- to 4-pound` the unit hangs over.
+  const second = tokens.word(low.next + 1);
+  const hangs = isDash(joint) && (second === 'to' || second === 'or');
+  const high = readNumber(tokens, hangs || isDash(second) ? low.next + 2 : low.next + 1);
   if (high === null || high.article || high.couple) return null;
-  const range = rangeOf(low, high, first, high.next, dashed);
+  const range = rangeOf(low, high, first, high.next, dashed && !hangs);
   // `1 or 1/2` are two thoughts; with a dash or `to` it is a slip.
   return range.reversed && joint === 'or' ? null : range;
 }

@@ -1,4 +1,5 @@
 import type { LineReading } from '../amount/reading.js';
+import { gramsIn, isMassUnit } from '../amount/size.js';
 import { saidOfFood } from './said-of-food.js';
 import type { Affix, Measured } from './speech.js';
 import { isLoose, isOnlyTinned, isRaw, soldIn } from './traits.js';
@@ -47,9 +48,16 @@ export function asMeasured(reading: LineReading): Measured[] {
     return [...measured([shape]).map((each) => ({ ...each, onlyAffixed: true })), ...measured([shape])];
   if (unit !== 'count') return measured([]);
   // In `1 glass of milk` the glass is counted.
-  const affixes = pack === null && !/\p{L}{3}/u.test(before) ? [cube, whole] : [];
+  const affixes = pack === null && !/\p{L}{3}/u.test(before) ? [cube, whole] : isLarge(pack) ? [whole] : [];
   // `4 chopped tomatoes` are not those of a tin, though sardines are counted out of one.
   return [...measured(affixes, (each) => each.role === 'bulk' && isOnlyTinned(each)), ...measured(affixes)];
+}
+
+/** `1 (4-lb) chicken` is the whole bird: no piece of one weighs so much. Common practice, no source. */
+const largest = 900;
+
+function isLarge(pack: LineReading['pack']): boolean {
+  return pack !== null && pack.word === '' && isMassUnit(pack.unit) && pack.size.times(gramsIn(pack.unit)).gte(largest);
 }
 
 /** Words for the thing counted, with what they add to the food's name. */

@@ -46,8 +46,5 @@ function isUnderstood({ unit }: Quantity, { native, kitchen }: Conversion): bool
 /** What pieces come to is told, as a weight: nobody measures it. */
 function weightAgain({ low, high, unit }: Quantity, { kitchen }: Conversion): string | null {
   if (!isMassUnit(unit)) return null;
-  const from = weightSaid(low, unit, kitchen);
-  const to = high === null ? null : weightSaid(high, unit, kitchen);
-  if (to === null) return writeTerm(from);
-  return to.unit === from.unit ? writeTerm({ ...from, high: to.low }) : `${writeTerm(from)} to ${writeTerm(to)}`;
+  return writeTerm(weightSaid(low, high, unit, kitchen));
 }

@@ -24,8 +24,6 @@ export function isSizedPieces(
 export function pieceSizeIn(stated: Stated, kitchen: Kitchen): Stated['pack'] {
   const { pack } = stated;
   if (pack === null || !isMassUnit(pack.unit)) return pack;
-  const low = weightSaid(pack.size, pack.unit, kitchen);
-  const high = pack.sizeHigh == null ? null : weightSaid(pack.sizeHigh, pack.unit, kitchen);
-  const isRange = high !== null && high.unit === low.unit && high.low.greaterThan(low.low);
-  return { size: low.low, sizeHigh: isRange ? high.low : null, unit: low.unit, word: '' };
+  const { low, high, unit } = weightSaid(pack.size, pack.sizeHigh ?? null, pack.unit, kitchen);
+  return { size: low, sizeHigh: high, unit, word: '' };
 }
