@@ -182,6 +182,14 @@ const mistakes = [
     says: '1:24 `removed` is no key of `whole-milk`. Write `remove`',
   },
   { text: 'foods: { whole-milk: { remove: yes } }', says: '1:32 `remove` takes `true`, not `yes`' },
+  {
+    text: 'foods: { whole-mlik: { remove: true } }',
+    says: '1:10 There is no food `whole-mlik` in the larder to remove. Write `whole-milk`',
+  },
+  {
+    text: 'foods: { whole-milk: { names: { uk: [full milk, double cream] } } }',
+    says: '1:37 `double cream` is the name of `heavy-cream` too, so that only one of the two would be found. Override `heavy-cream`, or write another name',
+  },
   { text: 'foods: [a]', says: '1:8 `foods` takes a block of keys, not a list' },
   { text: 'food: {}', says: '1:1 `food` is no key here. Write `foods`' },
 ] as const;

@@ -23,7 +23,14 @@ export { type FoundFood, findFood, findFoodIn } from './food/find.js';
 export { findFoodOfLine, type NamedFood } from './food/find-in-line.js';
 export type * from './food/food.js';
 export { nameIn, translateName } from './food/name.js';
-export { type Foods, indexNames, type NameIndex, useNameIndex } from './food/name-index.js';
+export {
+  type Foods,
+  indexNames,
+  type NameIndex,
+  type SharedName,
+  sharedNames,
+  useNameIndex,
+} from './food/name-index.js';
 export { densityOf, nothingStated, type Scales, type StatedWeights, type Weighed, weigh } from './food/weigh.js';
 export { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from './kitchen/buy.js';
 export { type Eggs, ediblePart, eggSizeNamed, partOfEgg, wholeEggs } from './kitchen/egg.js';

@@ -20,10 +20,10 @@ export function findEntries(words: string, { foods }: Larder, kitchens: readonly
   return [...found.values()];
 }
 
-/** Foods with a name that has all of the words in it, at most ten: for words that mean none. */
+/** Foods with a name that has a word beginning with each of the words, at most ten: for words that mean none. */
 export function likeEntries(words: string, { foods }: Larder): string[] {
-  const wanted = words.toLowerCase().split(/\s+/);
-  const has = (name: string) => wanted.every((word) => name.toLowerCase().includes(word));
+  const wanted = wordsOf(words);
+  const has = (name: string) => wanted.every((word) => wordsOf(name).some((each) => each.startsWith(word)));
   const isLike = ({ id, names }: Food) =>
     has(id) || Object.values(names).some((list) => list.some(({ one, many }) => has(one) || has(many)));
   return [...foods.values()]
@@ -31,3 +31,5 @@ export function likeEntries(words: string, { foods }: Larder): string[] {
     .slice(0, 10)
     .map(({ id }) => id);
 }
+
+const wordsOf = (name: string): string[] => name.toLowerCase().split(/[\s-]+/);

@@ -127,6 +127,27 @@ function readMeaning(written: string): Meaning {
   return { id, kitchens: kitchens.split(',') };
 }
 
+/** A name of a food that another food has in the same kitchen, so that only one of them would ever be found. */
+export interface SharedName {
+  name: string;
+  kitchen: string;
+  other: string;
+}
+
+/** The names of a food that are another's too: `pepper` is not the plural `peppers`, of which other foods may speak. */
+export function sharedNames({ id, names }: Food, foods: Foods): SharedName[] {
+  const index = indexOf(foods);
+  const isCalled = (food: string, kitchen: string, key: string) =>
+    (foods.get(food)?.names[kitchen] ?? []).some(({ one, many }) => nameKey(one) === key || nameKey(many) === key);
+  return Object.entries(names).flatMap(([kitchen, list]) =>
+    list.flatMap(({ one }) => {
+      const key = nameKey(one);
+      const other = index.meanings(key)?.find((meaning) => meaning.id !== id && isCalled(meaning.id, kitchen, key));
+      return other === undefined ? [] : [{ name: one, kitchen, other: other.id }];
+    }),
+  );
+}
+
 /**
  * The food that a name means in a kitchen: its own name first, then one understood everywhere, then another kitchen's if only
  * one food has it.

@@ -4,7 +4,7 @@ import type { LarderData } from '../schema/larder-schema.js';
 import { Shelf } from '../shelf.js';
 import { buildFood, type UnitsOf } from './build-food.js';
 import { checkFood } from './check-food.js';
-import { checkForgotten, checkNames, checkRemoved } from './check-names.js';
+import { checkForgotten, checkNames, checkRemoved, checkShared } from './check-names.js';
 import { shopsGiver } from './with-shops-of.js';
 
 /** Foods with entries added to, put over or taken away from them, and what is wrong with the entries. */
@@ -32,8 +32,12 @@ export function assembleFoods(
     const food = foods.get(id);
     const named =
       entry.remove === true
-        ? checkRemoved(id, foods)
-        : [...checkNames(entry, { base, entries, kitchens }), ...(food ? checkForgotten(food, kitchens) : [])];
+        ? checkRemoved(id, foods, base)
+        : [
+            ...checkNames(entry, { base, entries, kitchens }),
+            ...(food ? checkForgotten(food, kitchens) : []),
+            ...(food ? checkShared(food, entry, foods) : []),
+          ];
     named.forEach(fault(id));
   }
   return { foods, faults };

@@ -1,4 +1,5 @@
-import type { Food, Kitchen } from '@retare/core';
+import { type Food, type Kitchen, sharedNames } from '@retare/core';
+import { near } from '../read/near.js';
 import type { Fault, KeyPath } from '../read/problem.js';
 import type { FoodEntry } from '../schema/food-schema.js';
 
@@ -44,8 +45,23 @@ function forgotten(key: string, kitchens: readonly string[]): Fault[] {
   ];
 }
 
-/** A food whose contents or stand-ins were taken away, though it was not itself touched. */
-export function checkRemoved(id: string, foods: ReadonlyMap<string, Food>): Fault[] {
+/** Names that an entry gives its food though another food has them there: the later of the two would never be found. */
+export function checkShared(food: Food, entry: FoodEntry, foods: ReadonlyMap<string, Food>): Fault[] {
+  return sharedNames(food, foods)
+    .filter(({ kitchen }) => entry.names?.[kitchen] !== undefined)
+    .map(({ name, kitchen, other }) => ({
+      path: ['names', kitchen],
+      message: `\`${name}\` is the name of \`${other}\` too, so that only one of the two would be found. Override \`${other}\`, or write another name`,
+    }));
+}
+
+/** What is wrong with taking a food away: there is none, or another that was not itself touched is made of it. */
+export function checkRemoved(id: string, foods: ReadonlyMap<string, Food>, base: ReadonlyMap<string, Food>): Fault[] {
+  if (!base.has(id)) {
+    const meant = near(id, [...base.keys()]);
+    const advice = meant === undefined ? '`retare larder list` lists them' : `Write \`${meant}\``;
+    return [{ path: [], on: 'key', message: `There is no food \`${id}\` in the larder to remove. ${advice}` }];
+  }
   return [...foods.values()]
     .filter((food) => partsOf(food).includes(id))
     .map((food) => ({

@@ -4,6 +4,7 @@ const box = document.querySelector('.filter');
 const input = box.querySelector('input');
 const count = box.querySelector('output');
 const foods = [...document.querySelectorAll('article')];
+const letters = document.querySelector('nav');
 const sections = [...document.querySelectorAll('main section')];
 const show = () => {
   const words = input.value.toLowerCase().split(/\\s+/).filter(Boolean);
@@ -17,6 +18,7 @@ const show = () => {
     const own = section.querySelectorAll('article');
     section.hidden = own.length > 0 && [...own].every((food) => food.hidden);
   }
+  letters.hidden = words.length > 0;
   count.textContent = words.length === 0 ? '' : shown + (shown === 1 ? ' food' : ' foods');
 };
 input.addEventListener('input', show);

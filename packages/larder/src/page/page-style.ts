@@ -7,6 +7,7 @@ h2 { border-block-end: 2px solid var(--line); margin-block: 2.5rem 1rem; }
 h3 { margin: 0 0 0.25rem; font-size: 1.15rem; }
 h3::first-letter { text-transform: uppercase; }
 nav { display: flex; flex-wrap: wrap; gap: 0.25rem; }
+nav[hidden] { display: none; }
 nav a { min-inline-size: 2.75rem; min-block-size: 2.75rem; display: grid; place-content: center; border: 1px solid var(--line); border-radius: 0.25rem; }
 .filter input { font: inherit; padding: 0.4rem 0.5rem; inline-size: min(18rem, 100%); box-sizing: border-box; }
 .filter output { color: var(--soft); white-space: nowrap; }
