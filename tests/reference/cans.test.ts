@@ -7,8 +7,8 @@ const { foods, kitchens } = builtInLarder();
 const ca = kitchens.get('ca')?.units ?? {};
 const packsIn = (food: Food | undefined, kitchen: string): readonly Pack[] =>
   (food?.sold[kitchen] ?? food?.sold.any)?.packs ?? [];
-const packOf = (food: string, label: string): Pack | undefined =>
-  packsIn(foods.get(food), 'us').find(({ size, unit }) => `${size} ${unit}` === label);
+const packOf = (food: string, label: string, kitchen = 'us'): Pack | undefined =>
+  packsIn(foods.get(food), kitchen).find(({ size, unit }) => `${size} ${unit}` === label);
 
 describe('numbered cans of the US', () => {
   // A can is filled to within a tenth, and a tin of fruit or tomatoes weighs little more than water.
@@ -17,6 +17,13 @@ describe('numbered cans of the US', () => {
     const filled = grams.dividedBy(row.volume_ml ?? '').toNumber();
     expect(filled).toBeGreaterThan(0.9);
     expect(filled).toBeLessThan(1.1);
+  });
+});
+
+// No table prints what shops keep, so this is a second list of it, written apart from the larder's.
+describe('cans of the shops', () => {
+  test.for(readCsv('retail-cans.csv'))('$kitchen: $food in $label: $source', ({ kitchen, food = '', label = '' }) => {
+    expect(packOf(food, label, kitchen)?.word).toMatch(/^(?:can|tin)$/);
   });
 });
 
