@@ -82,6 +82,12 @@ describe('retare larder find', () => {
     expect(await json('find coriander --kitchen uk')).toMatchObject({ found: [{ id: 'coriander-leaf' }] });
   });
 
+  test('finds the food of a whole line', async () => {
+    expect(await json('find 2 (15-oz) cans butter beans, drained --kitchen us')).toMatchObject({
+      found: [{ id: 'butter-beans' }],
+    });
+  });
+
   test('finds a food of the site', async () => {
     expect((await larder('find fresh sea beet')).out).toContain('sea-beet\n');
   });
