@@ -55,6 +55,7 @@ const madeWith: readonly [food: string, allergen: string][] = [
   ['mincemeat', 'sulphite'],
   ['mixed-dried-fruit', 'sulphite'],
   ['rice-wine', 'gluten'],
+  ['bottled-lemon-juice', 'sulphite'],
   ['pancake-mix', 'egg'],
   ['tagliatelle', 'egg'],
   ['cornichon', 'mustard'],
