@@ -47,6 +47,13 @@ describe('the packs to buy', () => {
     { need: 500, sizes: [200, 400], buys: '1 × 400 + 1 × 200', left: '100', because: 'two of 400 leave 300' },
     { need: 412, sizes: [400], buys: '1 × 400', left: '0', because: '2.9 % short counts as equal' },
     { need: 413, sizes: [400], buys: '2 × 400', left: '387', because: '3.1 % short does not' },
+    {
+      need: 1e9,
+      sizes: [300, 400, 500],
+      buys: '1940000 × 500',
+      left: '0',
+      because: 'a slip is not counted out pack by pack',
+    },
     { need: 1, sizes: [400], buys: '1 × 400', left: '399', because: 'nobody sells less' },
   ])('for $need g out of $sizes are $buys: $because', ({ need, sizes, buys, left }) => {
     const bought = boughtOf(need, sizes);

@@ -61,6 +61,9 @@ export function leastLeftGrams(grams: number, sizes: readonly Pack[]): { bought:
 /** Packs within 3 % of a need count as equal to it. */
 const equalWithin = 0.03;
 
+/** Past so many of the largest pack nobody looks for a fit with smaller ones: all before it are of the largest. */
+const mostFitted = 40;
+
 interface Shelf {
   pack: Pack;
   near: number;
@@ -84,6 +87,8 @@ function leastLeft(need: number, sizes: readonly Pack[]): { counts: number[]; so
   let best = { counts: sorted.map(() => 0), left: Number.POSITIVE_INFINITY, packs: Number.POSITIVE_INFINITY };
   const counts = sorted.map(() => 0);
   const enough = need * (1 - equalWithin);
+  const largest = sorted[0]?.near ?? need;
+  const sure = Math.max(0, Math.floor(enough / largest) - mostFitted);
   const search = (index: number, total: number, packs: number): void => {
     if (total >= enough) {
       const left = Math.max(0, total - need);
@@ -96,11 +101,11 @@ function leastLeft(need: number, sizes: readonly Pack[]): { counts: number[]; so
     const most = Math.ceil((enough - total) / size);
     // The last size has to cover the rest; larger ones may be used up to one beyond it.
     for (let count = index === sorted.length - 1 ? most : 0; count <= most; count++) {
-      counts[index] = count;
+      counts[index] = index === 0 ? sure + count : count;
       search(index + 1, total + count * size, packs + count);
       counts[index] = 0;
     }
   };
-  search(0, 0, 0);
+  search(0, sure * largest, sure);
   return { counts: best.counts, sorted };
 }
