@@ -75,6 +75,8 @@ describe('an amount in two parts', () => {
   test.for([
     ['1/4 cup + 1/2 tsp lime juice', '12.5', 'tsp'],
     ['1 cup plus 2 tablespoons flour', '18', 'tbsp'],
+    ['1 stick plus 2 tbsp butter', '10', 'tbsp'],
+    ['2 sticks + 1 tablespoon unsalted butter', '17', 'tbsp'],
     ['1 lb 4 oz beef', '20', 'oz'],
     ['1/3 cup plus 1 tbsp sugar', '6.3333', 'tbsp'],
   ])('%s is %s %s in US measures', ([line = '', low, unit]) => {

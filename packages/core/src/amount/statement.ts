@@ -59,19 +59,27 @@ function readLongRange(tokens: Tokens, low: Statement, kitchen: KitchenUnits): S
   };
 }
 
-/** `1/4 cup + 1/2 tsp`, `1 cup plus 2 tbsp`, `1 lb 4 oz`, `2 cups and 1 tbsp` */
+/** A stick of butter has eight tablespoons marked on its wrapper. */
+function inTablespoons({ low, high }: Statement): Measure {
+  return { low: low.times(8), high: high?.times(8) ?? null, unit: 'tbsp' };
+}
+
+/** `1 stick plus 2 tbsp`, `1/4 cup + 1/2 tsp`, `1 cup plus 2 tbsp`, `1 lb 4 oz`, `2 cups and 1 tbsp` */
 function readSum(tokens: Tokens, first: Statement, kitchen: KitchenUnits): Statement | null {
   const joint = tokens.word(first.next);
   const joined = joint === '+' || joint === 'plus' || joint === 'and' || joint === '&';
   const bare = first.unit === 'lb' && tokens.at(first.next).kind === 'number';
   // `1 pound, 4 ounces`
   const comma = first.unit === 'lb' && joint === ',' && tokens.at(first.next + 1).kind === 'number';
-  if (!isMeasured(first.unit) || !(joined || bare || comma)) return null;
+  const sticks = first.unit === 'stick' && joined;
+  if (!(isMeasured(first.unit) || sticks) || !(joined || bare || comma)) return null;
   const second = readQuantity(tokens, joined || comma ? first.next + 1 : first.next);
   if (second === null || second.unit === null || second.bare || !isMeasured(second.unit)) return null;
   if (second.unit === first.unit || ((bare || comma) && second.unit !== 'oz')) return null;
   // A pound and more is stated again, as in `1 lb, 16 oz`.
   if (comma && second.low.gte(16)) return null;
-  const sum: Measure | null = addUp(first, { ...second, unit: second.unit }, kitchen);
+  if (sticks && !isVolumeUnit(second.unit)) return null;
+  const whole = sticks ? inTablespoons(first) : { ...first, unit: first.unit };
+  const sum: Measure | null = addUp(whole, { ...second, unit: second.unit }, kitchen);
   return sum === null ? null : { ...first, ...sum, approx: first.approx || second.approx, next: second.next };
 }
