@@ -112,6 +112,15 @@ describe('retare draft', () => {
     expect(out).toMatch(/^Runner-up: none\. No other batch would do\.$/mu);
   });
 
+  test.for([
+    ['4 servings', 'Makes about 3 servings.'],
+    ['Serves 4', 'Serves about 3.'],
+    ['makes 4 bowls', 'Makes about 3 bowls.'],
+  ])('says of %s in a sentence: %s', async ([makes = '', says = '']) => {
+    const { out } = await draft(stew.replace('"4 servings"', makes), '--for', 'uk');
+    expect(out).toContain(`. ${says} Worked out`);
+  });
+
   test('drafts for several kitchens, in the order that they are named in', async () => {
     const { out } = await draft(stew, '--for', 'au,uk');
     expect(blocksIn(out).map((block) => /kitchen=(\w+)/u.exec(block)?.[1])).toEqual(['au', 'au', 'uk', 'uk']);

@@ -33,7 +33,13 @@ export function reasons(result: Reauthored): string {
 function batch({ version, anchor, makes }: Reauthored): string {
   const factor = version.batchFactor.toDecimalPlaces(3).toString();
   const set = setBy(version.batchFactor.toNumber(), anchor, 'set by whole packs or pieces of');
-  return `Batch factor ${factor}, ${set}.${makes === null ? '' : ` Makes ${makes}.`} Worked out by calculation, not cooked yet.`;
+  return `Batch factor ${factor}, ${set}.${makes === null ? '' : ` ${yieldInWords(makes)}.`} Worked out by calculation, not cooked yet.`;
+}
+
+/** `Makes 4 servings`; what has a verb of its own keeps it: `Serves about 4`. */
+function yieldInWords(makes: string): string {
+  const verb = /^(?:serves|makes|feeds|yields)\b/i.test(makes);
+  return verb ? makes.charAt(0).toUpperCase() + makes.slice(1) : `Makes ${makes}`;
 }
 
 /** What a batch factor comes from. */
