@@ -220,6 +220,18 @@ test('what nobody sees on a plate takes no serving away', () => {
   expect([result.version.batchFactor.toFixed(4), result.makes]).toEqual(['0.9952', 'Serves about 4']);
 });
 
+test.for([
+  ['0.9406', '6 squares', 'about 5 squares'],
+  ['0.9406', '24 squares', 'about 22 squares'],
+  ['0.9406', '17 rolls', 'about 16 rolls'],
+] as const)('but no part of a piece that is seen counts as a whole: at %s %s are %s', ([factor, makes, becomes]) => {
+  // 17 × 0.9406 are 15.99, and 24 × 0.9406 are 22.57.
+  const post = { kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '1 lb onions'] };
+  const result = reauthor({ ...recipeOf(post), makes }, 'eu', setting, { anchor: 'butter beans' });
+  if (isRefusal(result)) throw new Error(result.kind);
+  expect([result.version.batchFactor.toFixed(4), result.makes]).toEqual([factor, becomes]);
+});
+
 test('every copied example names its source', () => {
   expect(table.length).toBeGreaterThan(20);
   expect(table.filter(({ source }) => source === '')).toEqual([]);

@@ -204,3 +204,7 @@ test('every line of these dishes can be bought and measured', () => {
     result.version.parts.flatMap((part) => part.lines.flatMap(rulesOf)).filter((rule) => rule.startsWith('un')),
   ).toEqual([]);
 });
+
+test('a little of a food that nobody knows keeps its grams where no scale weighs it', () => {
+  expect(linesOf(worked({ kitchen: 'eu', lines: ['7 g gloop', '1 l water'] }, 'ca'))[0]).toBe('7 g gloop');
+});

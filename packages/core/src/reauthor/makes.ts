@@ -7,11 +7,11 @@ const whole =
 const sized =
   /\d+(?:[.,]\d+)?(?=\s*(?:[×x]\s*\d|-?\s*(?:cm|mm|in|inch|inches|g|kg|ml|l|litre|lb|oz|cup|quart)\b|["″]))/gi;
 
-/** What nobody sees on a plate: 3.96 servings are about 4, and not 3. */
-const atTheTable = '1.02';
+/** Part of a serving or piece that nobody sees on a plate: 3.96 servings are about 4, and not 3. */
+const atTheTable = '0.05';
 
 /**
- * What a version makes: servings and pieces rounded down to a whole, but for 2 %, with "about"; one loaf or cake stays one, a little larger or
+ * What a version makes: servings and pieces rounded down to a whole, but for a twentieth of one, with "about"; one loaf or cake stays one, a little larger or
  * smaller beyond 5 %.
  */
 export function makesAt(makes: string | null, batch: Exact): string | null {
@@ -26,7 +26,7 @@ export function makesAt(makes: string | null, batch: Exact): string | null {
   let text = '';
   let at = 0;
   for (const { index, 0: number } of counts) {
-    const scaled = Exact.max(new Exact(number).times(batch).times(atTheTable).floor(), 1);
+    const scaled = Exact.max(new Exact(number).times(batch).plus(atTheTable).floor(), 1);
     text += makes.slice(at, index) + scaled.toString();
     at = index + number.length;
   }

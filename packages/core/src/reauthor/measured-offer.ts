@@ -166,7 +166,7 @@ interface Step {
  */
 function unchecked(quantity: number, { counter }: Kitchen): Step[] {
   if (counter.unit !== 'lb')
-    return [{ unit: 'g', step: new Exact(quantity < 250 ? 5 : 25), from: 1, awkwardness: other }];
+    return [{ unit: 'g', step: new Exact(quantity < 20 ? 1 : quantity < 250 ? 5 : 25), from: 1, awkwardness: other }];
   const pounds: Step = { unit: 'lb', step: counter.step, from: 2, awkwardness: 0 };
   const ounces: Step = { unit: 'oz', step: new Exact(quantity < 227 ? '0.25' : 1), from: 1, awkwardness: other };
   return quantity < 907 ? [pounds, ounces] : [pounds];
