@@ -1,3 +1,4 @@
+import { hasCure, mayBeCured } from '../recipe/has-cure.js';
 import type { Part } from '../recipe/recipe.js';
 import { anchorLine } from './anchor-line.js';
 import { type Constraint, constraintsOf, type GuardedRatio } from './constraint.js';
@@ -35,7 +36,7 @@ export function planParts(context: DemandContext, anchorName: string | null): Pl
   const anchor = anchorName === null ? null : anchorNamed(anchorName, all);
   const batches = anchor == null ? packSpan : anchorSpan;
   const offers = { ...context, batches, eggs: context.kitchen.eggs.sizes };
-  for (const demand of all) Object.assign(demand, offerFor(demand, offers));
+  for (const demand of all) Object.assign(demand, enough(offerFor(demand, offers), demand, context));
   // A food that is not used whole may still be asked to come out in whole packs.
   if (anchor != null && anchor.wholes.length === 0) Object.assign(anchor, packOffer(anchor, offers) ?? {});
   return { plans: parts.map(({ part, demands }) => planDemands(part, demands, context)), anchor, batches };
@@ -45,8 +46,14 @@ export function planParts(context: DemandContext, anchorName: string | null): Pl
 export function planPart(part: Part, context: DemandContext): PartPlan {
   const demands = demandsOf(part, context);
   const offers = { ...context, batches: packSpan, eggs: context.kitchen.eggs.sizes };
-  for (const demand of demands) Object.assign(demand, offerFor(demand, offers));
+  for (const demand of demands) Object.assign(demand, enough(offerFor(demand, offers), demand, context));
   return planDemands(part, demands, context);
+}
+
+/** Beside a cure nothing that it acts on is rounded down: less meat for as much of it is more of it in the meat. */
+function enough(offer: Offer, { quantity, food }: Demand, { recipe }: DemandContext): Offer {
+  if (!hasCure(recipe) || !mayBeCured(food)) return offer;
+  return { ...offer, choices: offer.choices.filter(({ size }) => size >= quantity * (1 - 1e-9)) };
 }
 
 const anyBatch: BatchSpan = { least: 1 / 20, most: 20 };
@@ -59,7 +66,8 @@ function planDemands(part: Part, demands: Demand[], context: DemandContext): Par
     demands,
     ratios,
     constraintsAt: (batch) => constraintsOf(ratios, batch),
-    beyond: (demand) => offerFor(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }),
+    beyond: (demand) =>
+      enough(offerFor(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }), demand, context),
     packsBeyond: (demand) => packOffer(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }),
   };
 }

@@ -1,6 +1,7 @@
 import type { Food } from '../food/food.js';
 import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { hasCure } from '../recipe/has-cure.js';
 import type { Line, Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import { weightsStatedIn } from '../version/stated-weights.js';
@@ -52,7 +53,7 @@ export function searchRecipe(input: SearchInput): Searched | null {
   const planned = planParts(context, input.anchor);
   const { anchor } = planned;
   if (anchor === undefined) return null;
-  const fixedBatch = nativeLines.some(({ food }) => food?.role === 'cure');
+  const fixedBatch = hasCure(recipe);
   const own = { pans: pansOf(recipe, native, kitchen), weights, fixedBatch };
   const mixed: Problem = { ...own, plans: planned.plans, anchor, fixed: 0 };
   const bySize = plansBySize(planned, context).map((each): Problem => ({ ...own, ...each }));

@@ -3,6 +3,7 @@ import type { Foods } from '../food/find.js';
 import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Weights } from '../reauthor/weights.js';
+import { hasCure } from '../recipe/has-cure.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
 import { convertedLine } from './converted-line.js';
@@ -119,10 +120,12 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
   }
   const ownWeights = weightsStatedIn(linesFor(recipe, native.id), native);
   const eggs = eggsThere(recipe, native, kitchen, ownWeights);
+  const besideCure = hasCure(recipe);
+  const conversion = { native, kitchen, ownWeights, eggs, foods: setting.foods, besideCure };
   const lines = part.native.lines.map((line) =>
     recipe.preserve === true
       ? asWritten(line, native, ownWeights, tolerance)
-      : convertedLine(line, { native, kitchen, ownWeights, eggs, foods: setting.foods }, tolerance, setting.foods),
+      : convertedLine(line, conversion, tolerance, setting.foods),
   );
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
 }

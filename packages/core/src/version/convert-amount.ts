@@ -12,6 +12,7 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/length.js';
 import { measuresBy, nearestOf } from '../kitchen/measure.js';
 import { marksOn } from '../kitchen/wrapper.js';
+import { mayBeCured } from '../recipe/has-cure.js';
 import type { EggsThere } from './egg-lines.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
@@ -27,6 +28,8 @@ export interface Conversion {
   ownWeights: StatedWeights;
   /** By which the food of a further quantity is found (`or ¾ cup oil`); it is taken for the line's own without. */
   foods?: Foods;
+  /** Whether a cure stands among the lines: of what it is measured for there must be no less. */
+  besideCure?: boolean;
   /** What is known of all eggs of the recipe; each line is taken by itself without it. */
   eggs?: EggsThere;
 }
@@ -52,7 +55,13 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
     return convertEggs(stated, weighed, part, conversion);
   }
   if (isCounted(stated, food)) return { ...stated, statements: stated.statements.slice(0, 1) };
-  return inPacks(stated, weighed, food, kitchen) ?? byMeasure(stated, weighed, food, conversion);
+  if (mustNotShrink(food, conversion) && weighed.high !== null) return unweighed(stated);
+  return inPacks(stated, weighed, food, conversion) ?? byMeasure(stated, weighed, food, conversion);
+}
+
+/** Less meat for as much of a cure is more of it in the meat. */
+function mustNotShrink(food: Food | null, { besideCure }: Conversion): boolean {
+  return besideCure === true && mayBeCured(food);
 }
 
 /** A piece by its length (`3-inch piece of ginger`), or pieces of a length each; null where no length is stated. */
@@ -89,7 +98,7 @@ export function convertWeighed(
   const pieces = dimension === 'count' ? inPieces(ends, food, stated.approx) : null;
   if (pieces !== null) return pieces;
   const amount: WeighedAmount = { ...ends, dimension, drainedGrams: null, pack: null, count: null };
-  return inPacks(stated, amount, food, conversion.kitchen) ?? byMeasure(stated, amount, food, conversion);
+  return inPacks(stated, amount, food, conversion) ?? byMeasure(stated, amount, food, conversion);
 }
 
 /** What was counted is counted again, in pieces or halves of the other food, where they come near: no two carrots weigh the same. */
@@ -155,18 +164,23 @@ function rangeOf(low: Exact, high: Exact | null): Term {
 }
 
 /** Whole packs of a use-whole food, or the same pack where the shops sell an equal one. */
-function inPacks(stated: Stated, weighed: WeighedAmount, food: Food | null, kitchen: Kitchen): Stated | null {
+function inPacks(stated: Stated, weighed: WeighedAmount, food: Food | null, conversion: Conversion): Stated | null {
+  const { kitchen } = conversion;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   const grams = weighed.low.grams;
   if (food === null || sold === null || grams === null) return null;
-  if (isUseWhole(sold)) return inWholePacks(stated, weighed, food, sold) ?? massOf(weighed, kitchen, stated.approx);
+  if (isUseWhole(sold))
+    return (
+      inWholePacks(stated, weighed, food, sold, mustNotShrink(food, conversion)) ??
+      massOf(weighed, kitchen, stated.approx)
+    );
   if (weighed.count === null || weighed.count.isZero() || stated.pack?.word === '') return null;
   const same = samePack(grams.dividedBy(weighed.count), sold);
   if (same === null) return null;
   return packsStated(rangeOf(weighed.count, stated.statements[0]?.[0]?.high ?? null), same, stated.approx);
 }
 
-function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: Sold): Stated | null {
+function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: Sold, atLeast: boolean): Stated | null {
   const { low, drainedGrams } = weighed;
   const needs = endsOf(weighed).flatMap(({ grams }): PackNeed[] => {
     if (grams === null || low.grams === null) return [];
@@ -174,7 +188,11 @@ function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: 
   });
   const packs = packsForEnds(needs, food, sold);
   const [first, more] = packs ?? [];
-  if (first === undefined || packs?.some(({ drift }) => drift.abs().greaterThan(wholeLimit))) return null;
+  if (
+    first === undefined ||
+    packs?.some(({ drift }) => drift.abs().greaterThan(wholeLimit) || (atLeast && drift.isNegative()))
+  )
+    return null;
   return packsStated(rangeOf(first.count, more?.count ?? null), first.pack, stated.approx);
 }
 
@@ -209,7 +227,8 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   if (weighed.low.grams === null && weighed.low.millilitres === null) return unweighed(stated);
   const byWrapper = marksOn(food, native) !== null;
   const dimension = measuredAs(stated, weighed, food);
-  const need: Need = { weighed: middle(weighed), dimension, food, byWrapper };
+  const atLeast = mustNotShrink(food, conversion);
+  const need: Need = { weighed: middle(weighed), dimension, food, byWrapper, atLeast };
   const landed = land(need, kitchen);
   if (landed === null) return unlanded(weighed.low, kitchen) ?? unweighed(stated);
   if (ownMeasure(stated, conversion) !== null) return unweighed(stated);

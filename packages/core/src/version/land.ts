@@ -18,6 +18,8 @@ export interface Need {
   food: Food | null;
   /** Measured off a wrapper where it was written: a scale does that elsewhere. */
   byWrapper: boolean;
+  /** Less than is needed will not do: beside a cure nothing is rounded down. */
+  atLeast?: boolean;
   /** Upper end over lower end where a range is needed: then `weighed` is one of its ends or between them. */
   spread?: number;
 }
@@ -40,13 +42,24 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
     const size = table.base === 'g' ? need.weighed.grams : need.weighed.millilitres;
     if (size === null || !size.isPositive() || size.isZero()) continue;
     if (isOutOfReach(size, table)) continue;
-    for (const landed of nearestOfEach(table.measures, size)) {
+    for (const landed of need.atLeast === true
+      ? nextAbove(table.measures, size)
+      : nearestOfEach(table.measures, size)) {
       if (isFarMoreThanNeeded(landed)) continue;
       const cost = costOf(landed, need);
       if (best === null || cost < best.cost) best = { landed, cost };
     }
   }
   return best?.landed ?? null;
+}
+
+/** The least measure that is enough. */
+function nextAbove(measures: readonly Measure[], size: Exact): Landed[] {
+  const enough = measures.filter((measure) => measure.size.greaterThanOrEqualTo(size));
+  const [first, ...others] = enough;
+  if (first === undefined) return [];
+  const measure = others.reduce((least, each) => (each.size.lessThan(least.size) ? each : least), first);
+  return [{ measure, error: measure.size.dividedBy(size).minus(1) }];
 }
 
 /** What the largest tool falls more than a tenth short of is not that much: better the exact amount, and a finding. */

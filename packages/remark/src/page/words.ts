@@ -34,7 +34,7 @@ export function cautionWords(caution: Caution): string {
     case 'preserve':
       return `This is a preserve: its amounts are shown as they were written, in every kitchen. Do not change or scale them, and use a tested recipe for anything that is to be kept. ${pageWords.authority}`;
     case 'cure':
-      return `Curing salt is shown as it was written, by weight, in every kitchen. Weigh it, and never put another salt in its place. ${pageWords.authority}`;
+      return `Curing salt is shown as it was written, by weight, in every kitchen. Weigh it, and what it cures, and never put another salt in its place. What it acts on is rounded up, never down. ${pageWords.authority}`;
     case 'raw-egg':
       return `There is egg in this that is eaten raw or barely cooked. For small children, in pregnancy, in old age and in illness use pasteurised egg, or leave it. ${pageWords.authority}`;
     case 'oven': {

@@ -1,0 +1,43 @@
+import { isRefusal, reauthor, type Version, versionFor } from '@retare/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { recipeOf, textOf } from './recipe-of.js';
+import { kitchenIds, setting } from './setting.js';
+
+const cure = '2.5 g pink curing salt #1';
+
+/** How far the lines are from what was written, in a converted and a re-authored version. */
+function driftsOf(lines: readonly string[], from: string, to: string): number[] {
+  const recipe = recipeOf({ kitchen: from, lines: [...lines, cure] });
+  const result = reauthor(recipe, to, setting);
+  const versions: Version[] = [versionFor(recipe, to, setting)];
+  if (!isRefusal(result) && result.infeasible === null) versions.push(result.version);
+  const all = versions.flatMap(({ parts }) => parts.flatMap((part) => part.lines));
+  const cured = all.filter(({ line }) => line.food?.role !== 'sugar');
+  return cured.flatMap(({ drift }) => drift?.toNumber() ?? []);
+}
+
+// The dose of nitrite is by the weight of the meat (common practice, from memory): less meat for as much cure is more of it in the meat.
+describe('beside a cure', () => {
+  test('no weight or volume of meat, brine and salt is rounded down, in any kitchen', () => {
+    const tens = fc.integer({ min: 20, max: 300 });
+    fc.assert(
+      fc.property(tens, tens, fc.constantFrom(...kitchenIds), (meat, water, to) => {
+        const from = to === 'eu' ? 'uk' : 'eu';
+        const lines = [`${meat * 10} g pork loin`, `${water * 10} ml water`, '40 g table salt', '15 g caster sugar'];
+        for (const drift of driftsOf(lines, from, to)) expect(drift).toBeGreaterThan(-1e-9);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test.for([
+    ['eu', '620 g pork loin', 'us', '1½ lb pork loin'],
+    ['us', '5 lb pork loin', 'uk', '2.3 kg pork loin'],
+  ] as const)('%s %s is in %s %s, and without one the nearest', ([from, line, to, becomes]) => {
+    const version = versionFor(recipeOf({ kitchen: from, lines: [line, cure] }), to, setting);
+    expect(version.parts[0]?.lines.map(textOf)[0]).toBe(becomes);
+    const without = versionFor(recipeOf({ kitchen: from, lines: [line] }), to, setting);
+    expect(without.parts[0]?.lines.map(textOf)[0]).not.toBe(becomes);
+  });
+});
