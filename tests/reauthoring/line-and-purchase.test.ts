@@ -287,3 +287,19 @@ describe('what is optional or served beside', () => {
     ]);
   });
 });
+
+describe('what is bought for a range covers its upper end', () => {
+  test('in tins', () => {
+    const within = gloop([{ size: 400, ...whole }], [{ size: 400, ...whole }]);
+    expect(reauthored(['2–3 × 400 g cans gloop', '1 l water'], 'us', 'uk', within).map(shopping)[0]).toBe(
+      '2–3 × 400 g tins gloop: 3 × 400 g, 0 left',
+    );
+  });
+
+  test('by weight', () => {
+    const within = gloop([{ size: 250 }], [{ size: 250 }]);
+    expect(reauthored(['400–600 g gloop'], 'us', 'uk', within).map(shopping)).toEqual([
+      '400–600 g gloop: 3 × 250 g, 150 left',
+    ]);
+  });
+});

@@ -11,7 +11,7 @@ import { samePack } from './whole-packs.js';
 /**
  * What a cook buys for an amount as it is written: the packs or pieces that it counts, else those with the least left over of its weight.
  *
- * @param weighed What the amount weighs there.
+ * @param weighed What the amount weighs there, a range by its lower end.
  * @returns Null for what is bought singly or comes from the tap, and where its weight is not known.
  */
 export function shopFor(stated: Stated, weighed: Weighed, food: Food, kitchen: Kitchen): Bought | null {
@@ -19,15 +19,18 @@ export function shopFor(stated: Stated, weighed: Weighed, food: Food, kitchen: K
   const counted = stated.statements[0]?.[0];
   if (sold === null || sold.tap || counted === undefined) return null;
   const { grams } = weighed;
+  // Who may use three buys three.
+  const most = counted.high ?? counted.low;
   if (stated.pack !== null) {
     const pack = packOnShelf(stated, weighed, food, sold);
-    if (pack !== null) return packsOf(pack, counted.low);
+    if (pack !== null) return packsOf(pack, most);
   } else if (dimensionOf(counted.unit) === 'count') {
     if (sold.singly) return null;
     const pieces = piecePacks(sold, counted.unit);
-    if (pieces !== null) return piecesOf(pieces, counted.low, kitchen);
+    if (pieces !== null) return piecesOf(pieces, most, kitchen);
   }
-  return grams === null || grams.isZero() ? null : buy(grams, sold, counterStepGrams(kitchen));
+  if (grams === null || grams.isZero()) return null;
+  return buy(grams.times(most).dividedBy(counted.low), sold, counterStepGrams(kitchen));
 }
 
 /** The pack that a line counts, or the equal one that the shops have. */
