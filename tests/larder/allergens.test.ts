@@ -60,6 +60,8 @@ const madeWith: readonly [food: string, allergen: string][] = [
   ['tagliatelle', 'egg'],
   ['cornichon', 'mustard'],
   ['chicken-stock-cube', 'gluten'],
+  ['chicken-bouillon-cube', 'gluten'],
+  ['beef-stock-powder', 'gluten'],
   ['worcestershire-sauce', 'fish'],
   ['hummus', 'sesame'],
 ];

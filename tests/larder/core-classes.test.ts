@@ -16,7 +16,7 @@ const saying: readonly { word: RegExp; classes: readonly string[]; butNot: reado
     classes: ['poultry', 'poultry-pieces', 'ground-poultry', 'offal', 'leftovers'],
     butNot: [
       ...['chicken-fat', 'duck-fat', 'chicken-stock', 'chicken-stock-cube', 'stock-paste', 'cream-of-chicken-soup'],
-      'vegetable-stock',
+      ...['chicken-bouillon-cube', 'chicken-stock-powder', 'vegetable-stock'],
     ],
   },
   {

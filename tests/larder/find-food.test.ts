@@ -141,11 +141,11 @@ describe('the food of a line', () => {
     ['400 g tin chopped tomatoes', 'diced-tomatoes', 'in a tin'],
     ['4 chopped tomatoes', 'tomato', 'not in a tin'],
     ['1 (4 oz) can green chiles', 'green-chiles-tinned', 'in a can'],
-    ['1 chicken stock', 'chicken-stock-cube', 'counted, so a cube'],
+    ['1 chicken stock', 'chicken-bouillon-cube', 'counted, so a cube'],
     ['1 glass of milk', 'milk', 'where the glass is counted'],
     ['1 chicken', 'whole-chicken', 'counted, so whole'],
     ['1 lb chicken', 'chicken-meat', 'weighed'],
-    ['1 tsp chicken bouillon', 'chicken-stock-cube', 'by the spoon, so powder'],
+    ['1 tsp chicken bouillon', 'chicken-stock-powder', 'by the spoon, so powder'],
     ['2 cups chicken bouillon', 'chicken-stock', 'by the cup'],
     ['Salt and pepper to taste', 'table-salt', 'the first of two without an amount'],
   ] as const)('%s is %s: %s', ([text, id]) => {
