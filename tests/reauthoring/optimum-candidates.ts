@@ -219,8 +219,9 @@ interface Size {
   awkward: number;
 }
 
+/** Three teaspoons are the tablespoon of which the wrapper says what it is. */
 function teaspoons({ spoons: { tsp }, units }: Kitchen): Size[] {
-  return inSet(tsp, Number(units.tsp));
+  return inSet(tsp, Number(units.tsp)).filter(({ size }) => Math.abs(size / Number(units.tbsp) - 1) > 1e-6);
 }
 
 function spoons({ spoons: { tsp, tbsp }, units }: Kitchen): Size[] {
