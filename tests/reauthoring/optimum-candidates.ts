@@ -16,7 +16,7 @@ export interface Candidates {
   step: number;
 }
 
-const awkwardness = 0.0005;
+const awkwardness = 0.001;
 export const otherEgg = 0.008;
 export const seldomEgg = 0.02;
 const otherPack = 0.0025;

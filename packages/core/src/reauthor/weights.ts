@@ -59,7 +59,7 @@ export const defaultWeights: Weights = {
   leftoverFresh: 0.01,
   leftoverFrozen: 0.003,
   packNotUsedUp: 0.005,
-  awkward: 0.0005,
+  awkward: 0.001,
   width: 0.1,
   narrowed: 0.003,
   otherEgg: 0.008,
