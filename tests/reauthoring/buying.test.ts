@@ -372,3 +372,13 @@ test('a label in millilitres carries its grams', () => {
   const line = converted('1 (398-ml) can butter beans', 'ca', 'uk');
   expect([line.native.grams?.toString(), textOf(line)]).toEqual(['398', '1 × 400 g tin butter beans']);
 });
+
+test('what comes in whole packs only is told to be bought otherwise, and not to be measured by cups', () => {
+  const within = larderOf(
+    foodOf({ us: soldAs([{ size: 400, whole: 'yes' }]), ca: soldAs([{ size: 540, whole: 'yes' }]) }),
+  );
+  const [line] = versionOf({ kitchen: 'us', lines: ['1 × 400 g can gloop'] }, 'ca', within).parts.flatMap(
+    ({ lines }) => lines,
+  );
+  expect(line === undefined ? [] : rulesOf(line)).toEqual(['unbuyable part-of-pack']);
+});

@@ -31,6 +31,13 @@ describe("an author's own version", () => {
     expect(readIn('us', html)).not.toMatch(/by calculation|rewritten/);
   });
 
+  test('says nothing of an amount whose word alone is another', () => {
+    const html = htmlOf(':::ingredients{kitchen=us}\n- 2 ribs celery\n- 1 cup milk\n:::\n', { options: three });
+    expect(readIn('uk', html)).toContain('2 sticks celery');
+    expect(html).toContain('milk: 1 cup, exactly 236.6 ml, became 240 ml');
+    expect(html).not.toContain('celery: 2 ribs');
+  });
+
   test('of a method takes its place too', () => {
     const html = htmlOf(`${method}:::method{kitchen=uk}\nHeat to :oven[gas 6].\n:::\n`, { options: three });
     expect(readIn('uk', html)).toContain('Heat to gas 6.');

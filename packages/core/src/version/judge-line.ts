@@ -28,9 +28,10 @@ export function judgeLine(
 ): { bought: Bought | null; problems: PlacedProblem[] } {
   if (stated === null) return { bought: null, problems: soldAtAll(line, food, kitchen) };
   const judged: Judged = { stated, text: writtenAs(line, stated, kitchen), food, weighed, kitchen, tolerance };
-  const measuring = judgeMeasuring(judged);
   const { bought, problem } = judgeBuying(judged);
-  const problems = [measuring, problem].filter((found) => found !== null);
+  // What comes in whole packs is not measured: four and a half cups of beans would be advice against their tins.
+  const isPacked = problem?.rule === 'unbuyable' && problem.reason === 'part-of-pack';
+  const problems = [isPacked ? null : judgeMeasuring(judged), problem].filter((found) => found !== null);
   return { bought, problems: problems.map((found) => ({ problem: found, span: amountSpan(line) })) };
 }
 

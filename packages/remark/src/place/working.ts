@@ -1,5 +1,6 @@
 import {
   type Bought,
+  dimensionOf,
   type Exact,
   foodsIn,
   type Kitchen,
@@ -66,11 +67,17 @@ function conversion(line: VersionLine, own: VersionFood, stated: Stated, kitchen
   // Spoons of one food say nothing of spoons of another.
   const unit = own.food === line.line.food ? (stated.statements[0]?.[0]?.unit ?? 'g') : 'g';
   const exact = exactWords(own.native, unit);
-  if (here === written || exact === null) return null;
+  if (here === written || exact === null || isSameCount(own, stated)) return null;
   const drift = own.drift === null ? '' : `, ${percent(own.drift)}`;
   // Of a mixture each food is a share of what is written.
   const from = line.also.length === 0 ? written : `of ${written} ${line.line.name?.text.trim() ?? ''}`.trimEnd();
   return `${from}, exactly ${exact}, became ${here}${drift}`;
+}
+
+/** `2 ribs` that are `2 sticks` there were not rounded. */
+function isSameCount({ drift }: VersionFood, { statements, pack }: Stated): boolean {
+  const unit = statements[0]?.[0]?.unit;
+  return pack === null && unit !== undefined && dimensionOf(unit) === 'count' && drift?.isZero() === true;
 }
 
 /** The unrounded amount, in the kind of unit that is shown. */
