@@ -72,6 +72,7 @@ export {
 export { defaultWeights, type RatioLimits, type Weights } from './reauthor/weights.js';
 export { lineCalled } from './recipe/line-called.js';
 export { codesIn, codesOfLines, codesOfMethod, isLineCode, lineCode, mentionCode } from './recipe/line-code.js';
+export { linesFor } from './recipe/lines-for.js';
 export { isStricter, listedCore } from './recipe/listed-core.js';
 export type * from './recipe/recipe.js';
 export { type Moved, movedSince } from './recipe/stale.js';

@@ -1,4 +1,5 @@
 import type { Line, Recipe } from '../recipe/recipe.js';
+import { sentencesOf } from '../recipe/sentences.js';
 import { saidOfAll } from '../version/said-of-all.js';
 
 /** What a cook does with a food that is no part of the dough or batter. */
@@ -32,7 +33,7 @@ export function standsOutside(line: Line, recipe: Recipe): boolean {
   if (saidOfAll(line, apartInLine)) return true;
   const name = lastWord(line.reading.food?.text ?? '');
   if (name === '') return false;
-  const own = sentencesOf(recipe).filter(({ words }) => words.has(name) || words.has(`${name}s`));
+  const own = readSentences(recipe).filter(({ words }) => words.has(name) || words.has(`${name}s`));
   return own.length > 0 && own.every((sentence) => sentence.apart);
 }
 
@@ -52,11 +53,10 @@ interface Sentence {
 
 const sentences = new WeakMap<Recipe, Sentence[]>();
 
-function sentencesOf(recipe: Recipe): Sentence[] {
+function readSentences(recipe: Recipe): Sentence[] {
   let known = sentences.get(recipe);
   if (known === undefined) {
-    const texts = recipe.steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.;!?\n]/));
-    known = texts.map((text) => ({
+    known = sentencesOf(recipe).map((text) => ({
       words: new Set(text.replace(asVerb, ' ').match(/\p{L}+/gu) ?? []),
       apart: apart.test(text),
     }));

@@ -4,6 +4,7 @@ import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Weights } from '../reauthor/weights.js';
 import { hasCure } from '../recipe/has-cure.js';
+import { linesFor } from '../recipe/lines-for.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
 import { convertedLine } from './converted-line.js';
@@ -114,6 +115,7 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
   const own =
     part.native.kitchen === kitchen.id ? part.native : part.authored.find((each) => each.kitchen === kitchen.id);
   if (own !== undefined && (own === part.native || recipe.preserve !== true)) {
+    // What one part says of a food's weight holds in every part.
     const ownWeights = weightsStatedIn(linesFor(recipe, own.kitchen), kitchen);
     const lines = own.lines.map((line) => writtenLine(line, kitchen, ownWeights, tolerance));
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
@@ -128,12 +130,6 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
       : convertedLine(line, conversion, tolerance, setting.foods),
   );
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
-}
-
-/** All lines that were written for a kitchen: what one part says of a food's weight holds in every part. */
-function linesFor(recipe: Recipe, kitchenId: string): Line[] {
-  const blocks = recipe.parts.flatMap(({ native, authored }) => [native, ...authored]);
-  return blocks.filter((block) => block.kitchen === kitchenId).flatMap(({ lines }) => lines);
 }
 
 /** A preserve's balance of sugar, acid and fruit is what keeps it: nothing of it is changed. */

@@ -1,4 +1,5 @@
 import type { Line, Recipe } from '../recipe/recipe.js';
+import { sentencesOf } from '../recipe/sentences.js';
 
 /** Cooked as it is, an egg is an egg: six halves are made of three. */
 const cookedWhole = /\b(?:(?:hard|soft)[- ]?(?:boiled|cooked)|boiled|poached|fried)\b/;
@@ -26,10 +27,10 @@ const eggs = new Set(['egg', 'eggs']);
  * Whether a method boils, poaches or fries its eggs, or cracks one into each place, and mixes them into nothing; or what it makes is
  * counted in eggs: `24 devilled eggs`.
  */
-export function staysWhole({ steps, makes }: Recipe): boolean {
+export function staysWhole(recipe: Recipe): boolean {
+  const { makes } = recipe;
   if (makes !== null && /\beggs?\b/i.test(makes)) return true;
-  const sentences = steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.;!?\n]/));
-  const own = sentences
+  const own = sentencesOf(recipe)
     .map((sentence) => sentence.match(/\p{L}+/gu) ?? [])
     .filter((words) => words.some((word) => eggs.has(word)));
   return own.some(isWhole) && own.every((words) => !words.some(isMixing) && (isWhole(words) || has(words, handling)));

@@ -1,5 +1,6 @@
 import { partOfEgg } from '../kitchen/egg.js';
 import type { Line, Recipe } from '../recipe/recipe.js';
+import { sentencesOf } from '../recipe/sentences.js';
 import { saysThatTheyStayWhole } from './eggs-in-one-piece.js';
 
 const egg = /\b(?:eggs?|yolks?|whites?)\b/;
@@ -18,9 +19,9 @@ const cookedFirst =
  * Whether a dish is eaten with egg that no step heats: its method has no word for heat in or after the last sentence that names egg, or
  * none at all, and no sentence that names egg boils or fries. A recipe without a method says nothing.
  */
-export function leavesEggRaw({ parts, steps }: Recipe): boolean {
-  if (!parts.some(({ native }) => native.lines.some(isRawAtFirst))) return false;
-  const sentences = steps.flatMap(({ native }) => native.prose.toLowerCase().split(/[.;!?\n]/));
+export function leavesEggRaw(recipe: Recipe): boolean {
+  if (!recipe.parts.some(({ native }) => native.lines.some(isRawAtFirst))) return false;
+  const sentences = sentencesOf(recipe);
   if (sentences.every((sentence) => sentence.trim() === '')) return false;
   if (sentences.some((sentence) => egg.test(sentence) && cookedFirst.test(sentence))) return false;
   const last = sentences.findLastIndex((sentence) => egg.test(sentence));

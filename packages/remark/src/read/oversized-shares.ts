@@ -1,4 +1,4 @@
-import { type Line, type Mention, type Method, oversizing } from '@retare/core';
+import { type Line, linesFor, type Mention, oversizing } from '@retare/core';
 import type { Fault } from './fault.js';
 import type { ReadingContext, RecipeReading } from './reading.js';
 import { placeOf } from './words-of.js';
@@ -12,7 +12,7 @@ export function oversizedShares(reading: RecipeReading, context: ReadingContext)
   const { steps } = reading.recipe;
   return steps.flatMap(({ native, authored }) =>
     [native, ...authored].flatMap((method) => {
-      const lines = linesFor(method, reading);
+      const lines = linesFor(reading.recipe, method.kitchen);
       const kitchen = context.kitchens.get(method.kitchen);
       if (kitchen === undefined || lines.length === 0) return [];
       const oversized = oversizing(lines, kitchen, context.foods);
@@ -22,12 +22,6 @@ export function oversizedShares(reading: RecipeReading, context: ReadingContext)
       });
     }),
   );
-}
-
-/** The lines that a method's cook has: those of its kitchen, in every part that has any. */
-function linesFor({ kitchen }: Method, { recipe }: RecipeReading): Line[] {
-  const blocks = recipe.parts.flatMap(({ native, authored }) => [native, ...authored]);
-  return blocks.filter((block) => block.kitchen === kitchen).flatMap(({ lines }) => lines);
 }
 
 function faultOf({ key, text }: Mention, line: Line, { mentions, source }: RecipeReading): Fault {
