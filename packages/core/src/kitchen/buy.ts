@@ -1,3 +1,4 @@
+import { gramsIn } from '../amount/size.js';
 import { Exact } from '../exact.js';
 import type { Food, Pack, Sold } from '../food/food.js';
 import type { Kitchen } from './kitchen.js';
@@ -17,7 +18,7 @@ export function soldIn(food: Food, kitchen: string): Sold | null {
 
 /** Grams of one step of what a kitchen's counter weighs off. */
 export function counterStepGrams(kitchen: Kitchen): Exact {
-  return kitchen.counter.unit === 'lb' ? kitchen.counter.step.times('453.59237') : kitchen.counter.step;
+  return kitchen.counter.unit === 'lb' ? kitchen.counter.step.times(gramsIn('lb')) : kitchen.counter.step;
 }
 
 /** Whether a cook there uses the food only by whole packs or halves. */

@@ -1,4 +1,4 @@
-import { dimensionOf, gramsIn, isMassUnit, isVolumeUnit } from '../amount/size.js';
+import { dimensionOf, isMassUnit, isVolumeUnit } from '../amount/size.js';
 import { type Stated, statedIn, type Term } from '../amount/stated.js';
 import { Exact } from '../exact.js';
 import type { Food, Pack, Sold } from '../food/food.js';
@@ -13,8 +13,10 @@ import { ownMeasure } from '../version/own-measure.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { costOfLeft, isShort, leftoverCost } from './leftover-cost.js';
-import { pairs, stepAt, widthCost } from './measured-pairs.js';
+import { otherTool, pairs, perBase, stepAt, widthCost } from './measured-pairs.js';
 import { type OfferContext, OfferList, reach } from './offer-list.js';
+import { addPinch } from './pinch-offer.js';
+import { addUnchecked } from './unchecked-weight.js';
 import { type Weights, widestDrift } from './weights.js';
 
 /** What a kitchen's tools, counter and wrappers measure of a demand. */
@@ -33,14 +35,11 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
     addTables(tablesFor(need, context.kitchen), 0, { ...growing, evenShort: true }, context);
   // Fourteen cups of tomatoes are more than a cook counts out, and no scale weighs what has no known weight.
   if (!list.hasNear(demand.quantity) && need.dimension === 'volume')
-    addTables(tablesFor({ ...need, dimension: 'mass' }, context.kitchen), other, growing, context);
-  if (!list.hasNear(demand.quantity)) addTables(volumes(context.kitchen), other, growing, context);
+    addTables(tablesFor({ ...need, dimension: 'mass' }, context.kitchen), otherTool, growing, context);
+  if (!list.hasNear(demand.quantity)) addTables(volumes(context.kitchen), otherTool, growing, context);
   if (!list.hasNear(demand.quantity)) addUnchecked(list, demand, context);
   return list.offer([], demand.base === 'g' && Number.isFinite(step.base) ? step.base : 0);
 }
-
-/** Awkwardness of a tool that a cook there would not take first. */
-const other = 3;
 
 interface Table {
   base: 'g' | 'ml';
@@ -98,7 +97,8 @@ function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sol
 
 /** More cartons of one food than this are no measure of it. */
 const mostMeasuredPacks = 3;
-/** Sizes within this of each other, as a logarithm, are the same to a cook. */
+
+/** Sizes within this of each otherTool, as a logarithm, are the same to a cook. */
 const asMuch = 0.005;
 
 /**
@@ -133,45 +133,6 @@ function addOwnMeasure(list: OfferList, demand: Demand, sold: Sold | null, conte
   list.add(demand, size, fixed, () => ({ ...stated, statements: stated.statements.slice(0, 1) }));
 }
 
-/** Of what the larder does not know nobody can say that a shop does not weigh it: its weight is stated, and not judged. */
-function addUnchecked(list: OfferList, demand: Demand, context: OfferContext): void {
-  const { kitchen, weights } = context;
-  if (demand.food !== null || demand.base !== 'g' || kitchen.scale !== null) return;
-  const { least, most } = reach(demand, context);
-  const down = Math.sqrt(demand.spread);
-  for (const { unit, step, from, awkwardness } of unchecked(demand.quantity, kitchen)) {
-    const grams = step.times(gramsIn(unit)).toNumber();
-    for (let count = Math.max(from, Math.ceil(least / down / grams)); count * down * grams <= most; count++) {
-      const upper = Math.max(count, Math.round(count * demand.spread));
-      const term = { low: step.times(count), high: upper > count ? step.times(upper) : null, unit };
-      const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
-      const width = widthCost(upper / count, demand, weights);
-      list.add(demand, Math.sqrt(count * upper) * grams, weights.awkward * awkwardness + width, () => stated);
-    }
-  }
-}
-
-/** Steps of a shop's scales. */
-interface Step {
-  unit: 'g' | 'oz' | 'lb';
-  step: Exact;
-  /** The least number of them. */
-  from: number;
-  awkwardness: number;
-}
-
-/**
- * What a shop's scales may say, by the grams that are asked for: quarter pounds from half a pound on, and ounces where these are not near.
- * From two pounds on nobody counts ounces. Common practice, no source.
- */
-function unchecked(quantity: number, { counter }: Kitchen): Step[] {
-  if (counter.unit !== 'lb')
-    return [{ unit: 'g', step: new Exact(quantity < 20 ? 1 : quantity < 250 ? 5 : 25), from: 1, awkwardness: other }];
-  const pounds: Step = { unit: 'lb', step: counter.step, from: 2, awkwardness: 0 };
-  const ounces: Step = { unit: 'oz', step: new Exact(quantity < 227 ? '0.25' : 1), from: 1, awkwardness: other };
-  return quantity < 907 ? [pounds, ounces] : [pounds];
-}
-
 function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const { food, reading, need } = demand;
   const unit = reading.amounts[0]?.unit ?? 'g';
@@ -196,25 +157,4 @@ function densityOf({ need: { grams, millilitres } }: Demand): number | null {
   return grams === null || millilitres === null || millilitres.isZero()
     ? null
     : grams.toNumber() / millilitres.toNumber();
-}
-
-/** How much of the demand's base one unit of a table's base is. */
-function perBase(base: 'g' | 'ml', demand: Demand, density: number | null): number | null {
-  if (base === demand.base) return 1;
-  if (density === null) return null;
-  return demand.base === 'g' ? density : 1 / density;
-}
-
-/** Under three quarters of the smallest spoon a cook takes a pinch, half of it. Common practice, no source. */
-const pinch = { under: 0.75, ofSpoon: 0.5, awkwardness: 3 } as const;
-
-function addPinch(list: OfferList, demand: Demand, { kitchen, weights }: OfferContext, density: number | null): void {
-  const spoon = measuresBy(kitchen, 'spoon')[0]?.near;
-  const each = perBase('ml', demand, density);
-  const role = demand.food?.role;
-  if (spoon === undefined || each === null || (role !== 'seasoning' && role !== 'salt')) return;
-  if (demand.quantity / each >= spoon * pinch.under) return;
-  const term = { low: new Exact(1), high: null, unit: 'pinch' } as const;
-  const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
-  list.add(demand, spoon * pinch.ofSpoon * each, weights.awkward * pinch.awkwardness, () => stated);
 }

@@ -76,3 +76,13 @@ export function stepAt(size: number, measures: readonly Measure[]): number {
   if (above === undefined) return below - (measures[at - 2]?.near ?? 0);
   return above - below;
 }
+
+/** Awkwardness of a tool that a cook there would not take first. */
+export const otherTool = 3;
+
+/** How much of the demand's base one unit of a table's base is. */
+export function perBase(base: 'g' | 'ml', demand: Demand, density: number | null): number | null {
+  if (base === demand.base) return 1;
+  if (density === null) return null;
+  return demand.base === 'g' ? density : 1 / density;
+}

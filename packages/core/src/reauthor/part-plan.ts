@@ -5,7 +5,8 @@ import { type Constraint, constraintsOf, type GuardedRatio } from './constraint.
 import type { Demand, Offer } from './demand.js';
 import { type DemandContext, demandsOf } from './demands-of.js';
 import { guardedRatios } from './guarded-ratios.js';
-import { offerFor, packOffer } from './offer-for.js';
+import { offerFor } from './offer-for.js';
+import { packOffer } from './pack-offer.js';
 import { anchorSpan, type BatchSpan, packSpan, type Weights } from './weights.js';
 
 /** A part of a recipe made ready for the search. */

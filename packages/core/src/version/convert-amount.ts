@@ -1,25 +1,25 @@
 import type { LineReading } from '../amount/reading.js';
-import { dimensionOf, isLengthUnit } from '../amount/size.js';
-import { type Stated, statedIn, type Term } from '../amount/stated.js';
+import { dimensionOf } from '../amount/size.js';
+import { type Stated, statedIn } from '../amount/stated.js';
 import type { Dimension } from '../amount/unit.js';
 import { Exact } from '../exact.js';
 import type { Foods } from '../food/find.js';
-import type { Food, Sold } from '../food/food.js';
+import type { Food } from '../food/food.js';
 import { pieceGrams, type StatedWeights, type Weighed } from '../food/weigh.js';
-import { isUseWhole, soldIn } from '../kitchen/buy.js';
-import { eggsOfSize, partOfEgg, wholeEggsFor } from '../kitchen/egg.js';
+import { partOfEgg } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { lengthFor } from '../kitchen/length.js';
-import { measuresBy, nearestOf } from '../kitchen/measure.js';
 import { marksOn } from '../kitchen/wrapper.js';
-import { mayBeCured } from '../recipe/has-cure.js';
+import { byLength } from './by-length.js';
+import { convertEggs, looseEggs } from './convert-eggs.js';
 import type { EggsThere } from './egg-lines.js';
+import { inPacks } from './in-packs.js';
 import { land, type Need, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
+import { mustNotShrink } from './must-not-shrink.js';
 import { ownMeasure } from './own-measure.js';
 import { isSizedPieces, pieceSizeIn } from './sized-pieces.js';
 import { isContainer, type WeighedAmount, weighingOf, weighNeed } from './weigh-line.js';
-import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
+import { middle, rangeOf, spreadOf } from './weighed-ends.js';
 
 /** Whose amount goes where. */
 export interface Conversion {
@@ -57,26 +57,6 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   if (isCounted(stated, food)) return { ...stated, statements: stated.statements.slice(0, 1) };
   if (mustNotShrink(food, conversion) && weighed.high !== null) return unweighed(stated);
   return inPacks(stated, weighed, food, conversion) ?? byMeasure(stated, weighed, food, conversion);
-}
-
-/** Less meat for as much of a cure is more of it in the meat. */
-function mustNotShrink(food: Food | null, { besideCure }: Conversion): boolean {
-  return besideCure === true && mayBeCured(food);
-}
-
-/** A piece by its length (`3-inch piece of ginger`), or pieces of a length each; null where no length is stated. */
-export function byLength(stated: Stated, kitchen: Kitchen): Stated | null {
-  const term = stated.statements[0]?.[0];
-  if (stated.pack !== null && isLengthUnit(stated.pack.unit)) {
-    const { low, unit } = lengthFor(stated.pack.size, stated.pack.unit, kitchen);
-    // A piece has no container word of its own, and its amount's stretch took the word in.
-    const word = term?.unit === 'piece' ? 'piece' : stated.pack.word;
-    return { ...stated, statements: stated.statements.slice(0, 1), pack: { size: low, unit, word } };
-  }
-  if (stated.pack !== null || term === undefined || !isLengthUnit(term.unit)) return null;
-  const from = lengthFor(term.low, term.unit, kitchen);
-  const to = term.high === null ? null : lengthFor(term.high, term.unit, kitchen);
-  return { ...stated, statements: [[{ ...from, high: to?.unit === from.unit ? to.low : null }]] };
 }
 
 /**
@@ -132,96 +112,6 @@ function isCounted(stated: Stated, food: Food | null): boolean {
   return !isContainer(unit);
 }
 
-/** As many as the author counts, of the size that the others are, where one is named at all. */
-function looseEggs(stated: Stated, { size }: LineReading, { kitchen, eggs }: Conversion): Stated {
-  const other = eggs?.size ?? null;
-  const eggSize = size === null || other === null || other.name === kitchen.eggs.usual ? null : other.name;
-  return { ...stated, statements: stated.statements.slice(0, 1), eggSize };
-}
-
-/** @param part What is used of each egg. */
-function convertEggs(stated: Stated, weighed: WeighedAmount, part: Exact, { kitchen, eggs: all }: Conversion): Stated {
-  const needs = endsOf(weighed).flatMap(({ grams }) => grams?.dividedBy(part) ?? []);
-  const together = all?.size == null ? null : eggsOfSize(all.size, needs, wholeLimit);
-  const [eggs, more] = together ?? wholeEggsFor(kitchen, needs, wholeLimit) ?? [];
-  if (eggs === undefined) return { ...(unlanded(weighed.low, kitchen) ?? stated), approx: stated.approx };
-  const usual = eggs.size.name === kitchen.eggs.usual;
-  return {
-    statements: [[rangeOf(eggs.count, more?.count ?? null)]],
-    pack: null,
-    eggSize: usual ? null : eggs.size.name,
-    approx: stated.approx,
-  };
-}
-
-/** One end, or both of a range. */
-function endsOf({ low, high }: WeighedAmount): Weighed[] {
-  return high === null ? [low] : [low, high];
-}
-
-function rangeOf(low: Exact, high: Exact | null): Term {
-  return { low, high: high?.greaterThan(low) ? high : null, unit: 'count' };
-}
-
-/** Whole packs of a use-whole food, or the same pack where the shops sell an equal one. */
-function inPacks(stated: Stated, weighed: WeighedAmount, food: Food | null, conversion: Conversion): Stated | null {
-  const { kitchen } = conversion;
-  const sold = food === null ? null : soldIn(food, kitchen.id);
-  const grams = weighed.low.grams;
-  if (food === null || sold === null || grams === null) return null;
-  if (isUseWhole(sold))
-    return (
-      inWholePacks(stated, weighed, food, sold, mustNotShrink(food, conversion)) ??
-      massOf(weighed, kitchen, stated.approx)
-    );
-  if (weighed.count === null || weighed.count.isZero() || stated.pack?.word === '') return null;
-  const same = samePack(grams.dividedBy(weighed.count), sold);
-  if (same === null) return null;
-  return packsStated(rangeOf(weighed.count, stated.statements[0]?.[0]?.high ?? null), same, stated.approx);
-}
-
-function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: Sold, atLeast: boolean): Stated | null {
-  const { low, drainedGrams } = weighed;
-  const needs = endsOf(weighed).flatMap(({ grams }): PackNeed[] => {
-    if (grams === null || low.grams === null) return [];
-    return [{ grams, drainedGrams: drainedGrams?.times(grams).dividedBy(low.grams) ?? null }];
-  });
-  const packs = packsForEnds(needs, food, sold);
-  const [first, more] = packs ?? [];
-  if (
-    first === undefined ||
-    packs?.some(({ drift }) => drift.abs().greaterThan(wholeLimit) || (atLeast && drift.isNegative()))
-  )
-    return null;
-  return packsStated(rangeOf(first.count, more?.count ?? null), first.pack, stated.approx);
-}
-
-/** What no whole packs come near is stated by weight, with a finding: a volume of a drained food would be another amount. */
-function massOf(weighed: WeighedAmount, kitchen: Kitchen, approx: boolean): Stated | null {
-  const ends = endsOf(weighed).map(({ grams }) =>
-    grams === null ? null : nearestOf(measuresBy(kitchen, 'scale'), grams),
-  );
-  const [low, high] = ends;
-  if (low == null) return unlandedEnds(weighed, kitchen);
-  return high == null ? stateMeasure(low.measure, approx) : stateRange(low.measure, high.measure, approx);
-}
-
-function unlandedEnds({ low, high }: WeighedAmount, kitchen: Kitchen): Stated | null {
-  const stated = unlanded(low, kitchen);
-  const [from, to] = [stated, high === null ? null : unlanded(high, kitchen)].map((end) => end?.statements[0]?.[0]);
-  if (stated === null || from === undefined || to === undefined || !to.low.greaterThan(from.low)) return stated;
-  return { ...stated, statements: [[{ ...from, high: to.low }]] };
-}
-
-function packsStated(counted: Term, pack: { size: Exact; unit: Term['unit']; word: string }, approx: boolean): Stated {
-  return {
-    statements: [[counted]],
-    pack: { size: pack.size, unit: pack.unit, word: pack.word },
-    eggSize: null,
-    approx,
-  };
-}
-
 function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, conversion: Conversion): Stated {
   const { native, kitchen } = conversion;
   if (weighed.low.grams === null && weighed.low.millilitres === null) return unweighed(stated);
@@ -238,11 +128,6 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   return stateRange(range.low, range.high, stated.approx);
 }
 
-function spreadOf({ low, high }: WeighedAmount): number {
-  const [from, to] = [low.millilitres ?? low.grams, high?.millilitres ?? high?.grams];
-  return from === null || to == null || from.isZero() ? 1 : to.dividedBy(from).toNumber();
-}
-
 /** Packs and pieces are weighed, unless what is in them pours. */
 function measuredAs(stated: Stated, { dimension }: WeighedAmount, food: Food | null): Dimension {
   if (stated.pack === null && dimension !== 'count') return dimension;
@@ -252,12 +137,4 @@ function measuredAs(stated: Stated, { dimension }: WeighedAmount, food: Food | n
 /** Only the first statement is kept, container words in the reader's sense are the author's own. */
 function unweighed(stated: Stated): Stated {
   return { ...stated, statements: stated.statements.slice(0, 1) };
-}
-
-/** A range counts by its geometric mean. */
-function middle({ low, high }: WeighedAmount): Weighed {
-  if (high === null) return low;
-  const mean = (a: Exact | null, b: Exact | null): Exact | null =>
-    a === null || b === null ? null : a.times(b).sqrt();
-  return { grams: mean(low.grams, high.grams), millilitres: mean(low.millilitres, high.millilitres) };
 }

@@ -10,9 +10,10 @@ import { coreFor, isUnderdone, safeMinimum } from '../kitchen/safe.js';
 import { temperatureFor } from '../kitchen/temperature.js';
 import type { Mention } from '../recipe/recipe.js';
 import { amountEdits, applyEdits } from './edit.js';
+import { theRest } from './measure-shares.js';
 import { type PanHere, type PanMention, panCount, panInWords, rimOf } from './pan-in-words.js';
 import type { Problem } from './problem.js';
-import { type SharedFood, theRest } from './shares.js';
+import type { SharedFood } from './shares.js';
 import type { PlacedProblem, VersionMention } from './version.js';
 
 /** An annotation as its author wrote it for a kitchen, judged there. */

@@ -9,7 +9,7 @@ import type { Line } from '../recipe/recipe.js';
 import { againInWords, saidAgain } from './again-in-words.js';
 import { isLoneSpoon } from './ambiguous-unit.js';
 import type { Conversion } from './convert-amount.js';
-import { countWordEdits, nameBehindCountWord } from './count-word.js';
+import { countWordEdits, nameBehindCountWord } from './count-word-edits.js';
 import { amountEdits } from './edit.js';
 import { eggSizeInWords } from './egg-size-in-words.js';
 import { convertFurther, foodOfFurther } from './further.js';
