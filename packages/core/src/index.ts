@@ -76,6 +76,7 @@ export { linesFor } from './recipe/lines-for.js';
 export { isStricter, listedCore } from './recipe/listed-core.js';
 export type * from './recipe/recipe.js';
 export { type Moved, movedSince } from './recipe/stale.js';
+export { boughtInWords } from './version/bought-in-words.js';
 export { type Setting, versionFor } from './version/build-version.js';
 export { type Conversion, convertAmount } from './version/convert-amount.js';
 export { applyEdits, sorted } from './version/edit.js';

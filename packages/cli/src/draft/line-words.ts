@@ -1,16 +1,13 @@
 import {
-  type Bought,
   dimensionOf,
   type Exact,
   gramsIn,
   type Kitchen,
   nameIn,
-  plural,
   type Term,
   type VersionFood,
   type VersionLine,
   type Weighed,
-  writeNumber,
   writeTerm,
 } from '@retare/core';
 import { massWords } from 'remark-retare';
@@ -64,24 +61,6 @@ export function exactWords({ low, high, unit }: ExactAmount): string {
 /** What the kitchen calls the food that takes a line's own place; null for the line's own. */
 export function standInName({ line }: VersionLine, { food }: VersionFood, kitchen: Kitchen): string | null {
   return food === null || food === line.food ? null : nameIn(food, kitchen.id).many;
-}
-
-/** What to buy: `2 × 400 g tins`, `215 g`. */
-export function buyWords({ packs, looseGrams }: Bought, kitchen: Kitchen): string {
-  if (looseGrams !== null) {
-    if (kitchen.counter.unit === 'lb')
-      return writeTerm({ low: looseGrams.dividedBy('453.59237').toDecimalPlaces(4), high: null, unit: 'lb' });
-    return writeTerm({ low: looseGrams, high: null, unit: 'g' });
-  }
-  return packs
-    .map(({ count, pack: { size, unit, word } }) => {
-      const label =
-        unit === 'count'
-          ? writeNumber(size, 'count')
-          : `${writeNumber(size, unit)} ${unit === 'floz' ? 'fl oz' : unit}`;
-      return `${count} × ${label} ${count === 1 ? word : plural(word)}`.trim();
-    })
-    .join(' + ');
 }
 
 /** What will be left, and how long it keeps. */

@@ -1,4 +1,5 @@
 import {
+  boughtInWords,
   foodsIn,
   type Kitchen,
   type Reauthored,
@@ -9,7 +10,7 @@ import {
   writeStated,
 } from '@retare/core';
 import { linesInDoubt } from './in-doubt.js';
-import { buyWords, exactAmount, exactWords, leftoverWords, nativeWords, standInName } from './line-words.js';
+import { exactAmount, exactWords, leftoverWords, nativeWords, standInName } from './line-words.js';
 import { leastChangeWords, obstacleWords } from './obstacle-words.js';
 import { signedPercent } from './percent-words.js';
 import { table } from './table.js';
@@ -74,7 +75,7 @@ function row(
     exact === null ? '' : exactWords(exact),
     [stated === null ? elsewhere : withSize(stated, kitchen), ...rules].join(' ').trim(),
     drift === null ? '' : signedPercent(drift.toNumber()),
-    bought === null ? '' : buyWords(bought, kitchen),
+    bought === null ? '' : boughtInWords(bought, kitchen).join(' + '),
     leftoverWords(own, kitchen),
   ];
 }

@@ -45,7 +45,7 @@ function sideThere(cm: Exact, kitchen: Kitchen): Exact {
 
 function massText(grams: Exact, kitchen: Kitchen): string {
   if (kitchen.writes.mass.includes('g')) return `${grams.dividedBy(50).round().times(50)} g`;
-  return `${grams.dividedBy('453.59237').times(2).round().dividedBy(2)} lb`;
+  return `${grams.dividedBy(gramsIn('lb')).times(2).round().dividedBy(2)} lb`;
 }
 
 /** A capacity in half quarts is near enough up to this; else it is said in cups. Common practice, no source. */

@@ -1,18 +1,15 @@
 import {
   type Bought,
+  boughtInWords,
   dimensionOf,
-  type Exact,
   foodsIn,
   type Kitchen,
-  plural,
   type Stated,
   type VersionFood,
   type VersionLine,
   type VersionPart,
   type Weighed,
-  writeNumber,
   writeStated,
-  writeTerm,
 } from '@retare/core';
 import type { RootContent } from 'mdast';
 import { massWords } from '../page/mass-words.js';
@@ -93,21 +90,5 @@ function shopping(bought: Bought | null, kitchen: Kitchen): string | null {
   if (bought === null) return null;
   const left = bought.leftoverGrams.toDecimalPlaces(0);
   const leaves = left.greaterThan(0) ? `, which leaves ${massWords(left, kitchen)}` : '';
-  if (bought.looseGrams !== null) return `buy ${looseWords(bought.looseGrams, kitchen)}${leaves}`;
-  const packs = bought.packs.map(({ count, pack }) => {
-    // A bunch is a piece, not a size.
-    if (pack.unit === 'count' && pack.size.equals(1)) return `${count} ${count === 1 ? pack.word : plural(pack.word)}`;
-    return `${count} × ${writeNumber(pack.size, pack.unit)} ${pack.unit === 'count' ? '' : `${unitWord(pack.unit)} `}${count === 1 ? pack.word : plural(pack.word)}`.trim();
-  });
-  return `buy ${packs.join(' and ')}${leaves}`;
-}
-
-function unitWord(unit: string): string {
-  return unit === 'floz' ? 'fl oz' : unit;
-}
-
-function looseWords(grams: Exact, kitchen: Kitchen): string {
-  if (kitchen.counter.unit === 'lb')
-    return writeTerm({ low: grams.dividedBy('453.59237').toDecimalPlaces(4), high: null, unit: 'lb' });
-  return writeTerm({ low: grams, high: null, unit: 'g' });
+  return `buy ${boughtInWords(bought, kitchen).join(' and ')}${leaves}`;
 }
