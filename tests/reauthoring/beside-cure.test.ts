@@ -40,4 +40,12 @@ describe('beside a cure', () => {
     const without = versionFor(recipeOf({ kitchen: from, lines: [line] }), to, setting);
     expect(without.parts[0]?.lines.map(textOf)[0]).not.toBe(becomes);
   });
+
+  test('an anchor comes in no smaller packs: there is no version, and its packs are why', () => {
+    const recipe = recipeOf({ kitchen: 'us', lines: ['1 (16-oz) pack pork sausages', cure] });
+    const result = reauthor(recipe, 'ca', setting, { anchor: 'pork sausages' });
+    if (isRefusal(result)) throw new Error(result.kind);
+    // A pound is 453.6 g, and Canadian packs hold 375 g: one is too little, and two are another dish.
+    expect(result.infeasible?.because).toMatchObject([{ kind: 'no-amount', isAnchor: true, batchFactor: 1 }]);
+  });
 });

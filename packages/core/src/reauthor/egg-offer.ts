@@ -2,7 +2,8 @@ import { statedIn } from '../amount/stated.js';
 import { partOfEgg } from '../kitchen/egg.js';
 import { countedOr, countsWithin, meanOf } from './counted.js';
 import type { Demand, Offer } from './demand.js';
-import { type OfferContext, OfferList, reach } from './offer-list.js';
+import type { OfferContext } from './offer-context.js';
+import { OfferList, reach } from './offer-list.js';
 
 /** Whole eggs, whites or yolks of every size that is chosen among. */
 export function eggOffer(demand: Demand, context: OfferContext): Offer {

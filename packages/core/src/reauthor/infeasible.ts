@@ -106,14 +106,16 @@ function noAmount({ demand, pack, batchFactor }: Missing, anchor: Demand | null)
   ];
 }
 
-function missingIn({ plans, anchor }: Problem): Missing[] {
-  const factors = anchor === null ? [] : anchorFactors(anchor);
+function missingIn({ plans, anchor, fixedBatch }: Problem): Missing[] {
+  // Beside a cure the anchor sets no batch: its packs have to hold the native one.
+  const setter = fixedBatch ? null : anchor;
+  const factors = setter === null ? [] : anchorFactors(setter);
   // Without a batch that the anchor allows, the native size shows what is near.
   const batches = factors.length === 0 ? [1] : factors.map(({ factor }) => factor);
   return plans.flatMap((plan) =>
     plan.demands
       .filter((demand) =>
-        demand === anchor
+        demand === setter
           ? factors.length === 0
           : batches.every((batch) => leastCost([demand], batch) === Number.POSITIVE_INFINITY),
       )
@@ -121,7 +123,7 @@ function missingIn({ plans, anchor }: Problem): Missing[] {
         const packs = demand === anchor ? plan.packsBeyond(demand) : null;
         // Kept with the demand: the words of the choice are asked of it.
         Object.assign(demand, plan.beyond(demand));
-        const batchFactor = demand === anchor ? 1 : (batches[0] ?? 1);
+        const batchFactor = demand === setter ? 1 : (batches[0] ?? 1);
         const nearest = nearestOf(demand, batchFactor);
         // The nearest version measures what the anchor should have come in packs of.
         const pack = packs === null ? nearest : nearestOf({ ...demand, choices: packs.choices }, batchFactor);

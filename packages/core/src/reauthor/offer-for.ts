@@ -9,12 +9,17 @@ import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { eggOffer } from './egg-offer.js';
 import { measuredOffer } from './measured-offer.js';
-import { type OfferContext, OfferList } from './offer-list.js';
+import { enough, type OfferContext } from './offer-context.js';
+import { OfferList } from './offer-list.js';
 import { wholePackOffer } from './pack-offer.js';
 import { isStandIn, pieceOffer, standInOffer } from './piece-offer.js';
 
 /** Everything that a kitchen's tools and shops offer for a demand, at any batch factor that is considered. */
 export function offerFor(demand: Demand, context: OfferContext): Offer {
+  return enough(ofKind(demand, context), demand, context);
+}
+
+function ofKind(demand: Demand, context: OfferContext): Offer {
   const { kitchen } = context;
   const { food } = demand;
   if (food?.role === 'cure') return asWritten(demand);

@@ -1,18 +1,7 @@
 import type { Stated } from '../amount/stated.js';
-import type { EggSize, Kitchen } from '../kitchen/kitchen.js';
 import type { Choice, Demand, Offer } from './demand.js';
-import type { Weights } from './weights.js';
-import { type BatchSpan, widestDrift } from './weights.js';
-
-/** What choices are offered for. */
-export interface OfferContext {
-  kitchen: Kitchen;
-  native: Kitchen;
-  weights: Weights;
-  batches: BatchSpan;
-  /** The sizes of eggs to choose among. */
-  eggs: readonly EggSize[];
-}
+import type { OfferContext } from './offer-context.js';
+import { widestDrift } from './weights.js';
 
 /** The sizes that any batch could ask of a demand. */
 export function reach({ quantity }: Demand, { batches }: OfferContext): { least: number; most: number } {

@@ -2,6 +2,7 @@ import { partOfEgg } from '../kitchen/egg.js';
 import type { EggSize } from '../kitchen/kitchen.js';
 import type { Demand } from './demand.js';
 import { type DemandContext, isCounted } from './demands-of.js';
+import { offerContext } from './offer-context.js';
 import { offerFor } from './offer-for.js';
 import type { PartPlan, Plans } from './part-plan.js';
 
@@ -38,8 +39,8 @@ function ofSize(
   eggs: readonly Demand[],
   context: DemandContext,
 ): SizedPlans {
-  const offers = { ...context, eggs: [size] };
-  const own = new Map(eggs.map((demand) => [demand, { ...demand, ...offerFor(demand, { ...offers, batches }) }]));
+  const offers = offerContext(context, batches, [size]);
+  const own = new Map(eggs.map((demand) => [demand, { ...demand, ...offerFor(demand, offers) }]));
   const sized = (demand: Demand): Demand => own.get(demand) ?? demand;
   return {
     plans: plans.map((plan) => ({ ...plan, demands: plan.demands.map(sized) })),

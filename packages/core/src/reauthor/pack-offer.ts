@@ -7,13 +7,16 @@ import { countedOr, countsWithin, meanOf, upperEnd } from './counted.js';
 import type { Demand, Offer } from './demand.js';
 import { isCounted } from './demands-of.js';
 import { costOfLeft } from './leftover-cost.js';
-import { type OfferContext, OfferList, reach } from './offer-list.js';
+import { enough, type OfferContext } from './offer-context.js';
+import { OfferList, reach } from './offer-list.js';
 import type { Weights } from './weights.js';
 
 /** Whole packs of a food that is not used whole: what an author who makes it the anchor asks for. */
 export function packOffer(demand: Demand, context: OfferContext): Offer | null {
   const sold = demand.food === null || demand.base !== 'g' ? null : soldIn(demand.food, context.kitchen.id);
-  return sold === null || sold.packs.length === 0 ? null : wholePackOffer(demand, sold, context);
+  return sold === null || sold.packs.length === 0
+    ? null
+    : enough(wholePackOffer(demand, sold, context), demand, context);
 }
 
 /** Whole packs of a food, and halves of those whose rest is kept. */

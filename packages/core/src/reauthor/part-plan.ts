@@ -1,10 +1,10 @@
-import { hasCure, mayBeCured } from '../recipe/has-cure.js';
 import type { Part } from '../recipe/recipe.js';
 import { anchorLine } from './anchor-line.js';
 import { type Constraint, constraintsOf, type GuardedRatio } from './constraint.js';
 import type { Demand, Offer } from './demand.js';
 import { type DemandContext, demandsOf } from './demands-of.js';
 import { guardedRatios } from './guarded-ratios.js';
+import { offerContext } from './offer-context.js';
 import { offerFor } from './offer-for.js';
 import { packOffer } from './pack-offer.js';
 import { anchorSpan, type BatchSpan, packSpan, type Weights } from './weights.js';
@@ -36,8 +36,8 @@ export function planParts(context: DemandContext, anchorName: string | null): Pl
   const all = parts.flatMap(({ demands }) => demands);
   const anchor = anchorName === null ? null : anchorNamed(anchorName, all);
   const batches = anchor == null ? packSpan : anchorSpan;
-  const offers = { ...context, batches, eggs: context.kitchen.eggs.sizes };
-  for (const demand of all) Object.assign(demand, enough(offerFor(demand, offers), demand, context));
+  const offers = offerContext(context, batches);
+  for (const demand of all) Object.assign(demand, offerFor(demand, offers));
   // A food that is not used whole may still be asked to come out in whole packs.
   if (anchor != null && anchor.wholes.length === 0) Object.assign(anchor, packOffer(anchor, offers) ?? {});
   return { plans: parts.map(({ part, demands }) => planDemands(part, demands, context)), anchor, batches };
@@ -46,15 +46,9 @@ export function planParts(context: DemandContext, anchorName: string | null): Pl
 /** Demands, offers and guarded ratios of one part by itself. */
 export function planPart(part: Part, context: DemandContext): PartPlan {
   const demands = demandsOf(part, context);
-  const offers = { ...context, batches: packSpan, eggs: context.kitchen.eggs.sizes };
-  for (const demand of demands) Object.assign(demand, enough(offerFor(demand, offers), demand, context));
+  const offers = offerContext(context, packSpan);
+  for (const demand of demands) Object.assign(demand, offerFor(demand, offers));
   return planDemands(part, demands, context);
-}
-
-/** Beside a cure nothing that it acts on is rounded down: less meat for as much of it is more of it in the meat. */
-function enough(offer: Offer, { quantity, food }: Demand, { recipe }: DemandContext): Offer {
-  if (!hasCure(recipe) || !mayBeCured(food)) return offer;
-  return { ...offer, choices: offer.choices.filter(({ size }) => size >= quantity * (1 - 1e-9)) };
 }
 
 const anyBatch: BatchSpan = { least: 1 / 20, most: 20 };
@@ -67,9 +61,8 @@ function planDemands(part: Part, demands: Demand[], context: DemandContext): Par
     demands,
     ratios,
     constraintsAt: (batch) => constraintsOf(ratios, batch),
-    beyond: (demand) =>
-      enough(offerFor(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }), demand, context),
-    packsBeyond: (demand) => packOffer(demand, { ...context, batches: anyBatch, eggs: context.kitchen.eggs.sizes }),
+    beyond: (demand) => offerFor(demand, offerContext(context, anyBatch)),
+    packsBeyond: (demand) => packOffer(demand, offerContext(context, anyBatch)),
   };
 }
 

@@ -6,7 +6,8 @@ import { countedOr, countsWithin, meanOf } from './counted.js';
 import type { Demand, Offer } from './demand.js';
 import { leftoverOfPieces } from './leftover-cost.js';
 import { measuredOffer } from './measured-offer.js';
-import { type OfferContext, OfferList, reach } from './offer-list.js';
+import type { OfferContext } from './offer-context.js';
+import { OfferList, reach } from './offer-list.js';
 
 /** Another food than the author's: its pieces weigh otherwise, and three large crackers stand for eight small ones. */
 export function isStandIn({ lines, food }: Demand): boolean {

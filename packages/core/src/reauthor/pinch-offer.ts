@@ -3,7 +3,8 @@ import { Exact } from '../exact.js';
 import { measuresBy } from '../kitchen/measure.js';
 import type { Demand } from './demand.js';
 import { perBase } from './measured-pairs.js';
-import type { OfferContext, OfferList } from './offer-list.js';
+import type { OfferContext } from './offer-context.js';
+import type { OfferList } from './offer-list.js';
 
 /** Under three quarters of the smallest spoon a cook takes a pinch, half of it. Common practice, no source. */
 const pinch = { under: 0.75, ofSpoon: 0.5, awkwardness: 3 } as const;

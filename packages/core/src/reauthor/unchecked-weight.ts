@@ -4,7 +4,8 @@ import { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Demand } from './demand.js';
 import { otherTool, widthCost } from './measured-pairs.js';
-import { type OfferContext, type OfferList, reach } from './offer-list.js';
+import type { OfferContext } from './offer-context.js';
+import { type OfferList, reach } from './offer-list.js';
 
 /** Of what the larder does not know nobody can say that a shop does not weigh it: its weight is stated, and not judged. */
 export function addUnchecked(list: OfferList, demand: Demand, context: OfferContext): void {
