@@ -5,13 +5,13 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
+    globalSetup: ['tests/temporary-folder.ts'],
     // Whole site builds and a browser share two cores.
     testTimeout: 120_000,
     // Most files load the same packages and larder; none changes what another sees.
     isolate: false,
     maxWorkers: 2,
     hookTimeout: 240_000,
-    // One number for all workers of a run: what is built once is shared by it.
-    env: { ASTRO_TELEMETRY_DISABLED: '1', RETARE_TEST_RUN: `${process.pid}-${Date.now()}` },
+    env: { ASTRO_TELEMETRY_DISABLED: '1' },
   },
 });

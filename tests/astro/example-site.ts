@@ -14,7 +14,8 @@ export const exampleRoot: string = fileURLToPath(new URL('../../site-example/', 
  * @returns How the build ended; the pages are in `site-example/dist`.
  */
 export async function buildExample(): Promise<Ended> {
-  const folder = join(tmpdir(), `retare-example-${process.env.RETARE_TEST_RUN ?? process.pid}`);
+  // The temporary folder is the run's own and all its workers'.
+  const folder = join(tmpdir(), 'example-site');
   const result = join(folder, 'ended.json');
   try {
     mkdirSync(folder);
