@@ -1,9 +1,9 @@
-export { readLength } from './amount/read-length.js';
-export { type ReadingIn, readingIn, readLine } from './amount/read-line.js';
-export { type FoundMention, readMentions } from './amount/read-mentions.js';
-export { readOven } from './amount/read-oven.js';
-export { readPan } from './amount/read-pan.js';
-export { readTemperature } from './amount/read-temperature.js';
+export { type ReadingIn, readingIn, readLine } from './amount/line/read-line.js';
+export { readLength } from './amount/mention/read-length.js';
+export { type FoundMention, readMentions } from './amount/mention/read-mentions.js';
+export { readOven } from './amount/mention/read-oven.js';
+export { readPan } from './amount/mention/read-pan.js';
+export { readTemperature } from './amount/mention/read-temperature.js';
 export type * from './amount/reading.js';
 export {
   centimetresIn,
@@ -19,10 +19,7 @@ export { type Stated, statedIn, stateOne, type Term } from './amount/stated.js';
 export type * from './amount/unit.js';
 export { plural, writeNumber, writeStated, writeStatement, writeTerm } from './amount/write.js';
 export { Exact } from './exact.js';
-export { type FoundFood, findFood, findFoodIn } from './food/find.js';
-export { findFoodOfLine, type NamedFood } from './food/find-in-line.js';
-export type * from './food/food.js';
-export { nameIn, translateName } from './food/name.js';
+export { type FoundFood, findFood, findFoodIn } from './food/find/find.js';
 export {
   type Foods,
   indexNames,
@@ -30,14 +27,12 @@ export {
   type SharedName,
   sharedNames,
   useNameIndex,
-} from './food/name-index.js';
+} from './food/find/name-index.js';
+export type * from './food/food.js';
+export { nameIn, translateName } from './food/name.js';
+export { findFoodOfLine, type NamedFood } from './food/of-line/find-in-line.js';
 export { densityOf, nothingStated, type Scales, type StatedWeights, type Weighed, weigh } from './food/weigh.js';
-export { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from './kitchen/buy.js';
 export { type Eggs, ediblePart, eggSizeNamed, partOfEgg, wholeEggs } from './kitchen/egg.js';
-export type * from './kitchen/kitchen.js';
-export { lengthFor } from './kitchen/length.js';
-export { type Measure, measuresBy, nearestOf } from './kitchen/measure.js';
-export { readPanIn, sizesNamed } from './kitchen/named-pan.js';
 export {
   type BeyondDial,
   beyondDial,
@@ -48,18 +43,23 @@ export {
   type OvenHeat,
   ovenHeat,
   writeOven,
-} from './kitchen/oven.js';
-export { type PanChoice, panFor } from './kitchen/pan.js';
-export { baseArea } from './kitchen/pan-base.js';
-export { type Remainder, remainderOf } from './kitchen/remainder.js';
-export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/safe.js';
-export { temperatureFor } from './kitchen/temperature.js';
-export { packMeant, sameContainer } from './kitchen/unsized-pack.js';
+} from './kitchen/heat/oven.js';
+export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/heat/safe.js';
+export { temperatureFor } from './kitchen/heat/temperature.js';
+export type * from './kitchen/kitchen.js';
+export { lengthFor } from './kitchen/measure/length.js';
+export { type Measure, measuresBy, nearestOf } from './kitchen/measure/measure.js';
+export { readPanIn, sizesNamed } from './kitchen/pan/named-pan.js';
+export { type PanChoice, panFor } from './kitchen/pan/pan.js';
+export { baseArea } from './kitchen/pan/pan-base.js';
+export { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from './kitchen/shop/buy.js';
+export { type Remainder, remainderOf } from './kitchen/shop/remainder.js';
+export { packMeant, sameContainer } from './kitchen/shop/unsized-pack.js';
 export { anchorLine } from './reauthor/anchor-line.js';
-export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/authored-ratios.js';
-export type { Change } from './reauthor/change.js';
-export type { Infeasible, Obstacle } from './reauthor/infeasible.js';
-export { matchLines } from './reauthor/match-lines.js';
+export type { Change } from './reauthor/infeasible/change.js';
+export type { Infeasible, Obstacle } from './reauthor/infeasible/infeasible.js';
+export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/ratio/authored-ratios.js';
+export { matchLines } from './reauthor/ratio/match-lines.js';
 export {
   isRefusal,
   type PanReport,
@@ -76,15 +76,15 @@ export { linesFor } from './recipe/lines-for.js';
 export { isStricter, listedCore } from './recipe/listed-core.js';
 export type * from './recipe/recipe.js';
 export { type Moved, movedSince } from './recipe/stale.js';
-export { boughtInWords } from './version/bought-in-words.js';
 export { type Setting, versionFor } from './version/build-version.js';
-export { type Conversion, convertAmount } from './version/convert-amount.js';
-export { applyEdits, sorted } from './version/edit.js';
+export { type Conversion, convertAmount } from './version/convert/convert-amount.js';
 export { foodsIn, servedBy } from './version/foods-in.js';
-export { listing } from './version/listing.js';
-export { oversizing } from './version/oversizing.js';
-export { panCount } from './version/pan-in-words.js';
+export { shopFor } from './version/judge/shop.js';
 export type * from './version/problem.js';
-export { shopFor } from './version/shop.js';
-export { weightsStatedIn } from './version/stated-weights.js';
+export { listing } from './version/share/listing.js';
+export { oversizing } from './version/share/oversizing.js';
 export type * from './version/version.js';
+export { weightsStatedIn } from './version/weigh/stated-weights.js';
+export { boughtInWords } from './version/words/bought-in-words.js';
+export { applyEdits, sorted } from './version/words/edit.js';
+export { panCount } from './version/words/pan-in-words.js';

@@ -1,5 +1,5 @@
+import { containers } from './quantity/unit-words.js';
 import type { LineReading } from './reading.js';
-import { containers } from './unit-words.js';
 
 /** A container of the shop that a line counts without saying how much it holds: `1 large can`. */
 export interface UnsizedContainer {

@@ -1,6 +1,6 @@
 import { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { isSizeWord } from './egg-size.js';
+import { isSizeWord } from './line/egg-size.js';
 import type { Stated, Term } from './stated.js';
 import type { UnitId } from './unit.js';
 

@@ -1,13 +1,13 @@
 import { centimetresIn } from '../amount/size.js';
 import type { Exact } from '../exact.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
-import { isMuffin } from '../kitchen/muffin-pan.js';
-import { type PanOffer, pansLike } from '../kitchen/pan.js';
-import { baseOf } from '../kitchen/pan-base.js';
-import { writePanSize } from '../kitchen/pan-size.js';
+import { isMuffin } from '../kitchen/pan/muffin-pan.js';
+import { type PanOffer, pansLike } from '../kitchen/pan/pan.js';
+import { baseOf } from '../kitchen/pan/pan-base.js';
+import { writePanSize } from '../kitchen/pan/pan-size.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { ChosenPan } from '../version/build-version.js';
-import { type PanMention, panCount } from '../version/pan-in-words.js';
+import { type PanMention, panCount } from '../version/words/pan-in-words.js';
 import type { Weights } from './weights.js';
 
 type PanWeights = Pick<Weights, 'pan' | 'otherPans'>;

@@ -3,17 +3,17 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import type { Caution, Version } from '../version/version.js';
-import { type BatchFactor, isSameFactor } from './batch-factors.js';
-import { ratioIn } from './constraint.js';
-import type { DemandContext } from './demands-of.js';
-import { exactShare, weighChosen } from './exact-share.js';
-import { explainInfeasible, type Infeasible } from './infeasible.js';
+import { explainInfeasible, type Infeasible } from './infeasible/infeasible.js';
 import { makesAt } from './makes.js';
 import { depthCaution, depthDriftOf } from './pans-of.js';
-import type { PartPlan } from './part-plan.js';
+import { ratioIn } from './ratio/constraint.js';
 import { reauthoredVersion } from './reauthored-version.js';
-import { isFeasible, type Searched, searchRecipe } from './search-recipe.js';
-import type { Solution } from './solve.js';
+import { type BatchFactor, isSameFactor } from './search/batch-factors.js';
+import type { DemandContext } from './search/demands-of.js';
+import { exactShare, weighChosen } from './search/exact-share.js';
+import type { PartPlan } from './search/part-plan.js';
+import { isFeasible, type Searched, searchRecipe } from './search/search-recipe.js';
+import type { Solution } from './search/solve.js';
 import { defaultWeights, farBatch, type Weights } from './weights.js';
 
 /** A guarded ratio before and after. */

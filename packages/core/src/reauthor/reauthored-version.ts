@@ -3,24 +3,24 @@ import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
 import { nameIn } from '../food/name.js';
 import type { Weighed } from '../food/weigh.js';
-import { soldIn } from '../kitchen/buy.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { soldIn } from '../kitchen/shop/buy.js';
 import type { Line } from '../recipe/recipe.js';
-import { problemsOfWords, whichSalt } from '../version/about-words.js';
 import type { Setting } from '../version/build-version.js';
 import { versionOfLines } from '../version/build-version.js';
-import { convertedLine } from '../version/converted-line.js';
-import { judgeLine } from '../version/judge-line.js';
-import { nameWith, type StandInEdits, standInEdits, withFurther } from '../version/stand-in-words.js';
+import { judgeLine } from '../version/judge/judge-line.js';
+import { convertedLine } from '../version/line/converted-line.js';
+import { unweighed, writtenLine } from '../version/line/written-line.js';
 import type { FurtherFood, LineNote, Version, VersionFood, VersionLine } from '../version/version.js';
-import { amountInWords, furtherInWords, nameInWords, unconverted } from '../version/words-in-line.js';
-import { unweighed, writtenLine } from '../version/written-line.js';
-import type { Demand } from './demand.js';
-import type { DemandContext } from './demands-of.js';
-import { exactShare, weighChosen } from './exact-share.js';
+import { problemsOfWords, whichSalt } from '../version/words/about-words.js';
+import { nameWith, type StandInEdits, standInEdits, withFurther } from '../version/words/stand-in-words.js';
+import { amountInWords, furtherInWords, nameInWords, unconverted } from '../version/words/words-in-line.js';
 import { pansByMention } from './pans-of.js';
-import type { PartPlan } from './part-plan.js';
-import type { Solution } from './solve.js';
+import type { Demand } from './search/demand.js';
+import type { DemandContext } from './search/demands-of.js';
+import { exactShare, weighChosen } from './search/exact-share.js';
+import type { PartPlan } from './search/part-plan.js';
+import type { Solution } from './search/solve.js';
 
 /** A demand with the amount chosen for it. */
 interface Chosen {

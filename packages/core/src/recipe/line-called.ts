@@ -1,5 +1,5 @@
-import { singularKey } from '../food/name-key.js';
-import { nameWords } from '../food/name-words.js';
+import { singularKey } from '../food/find/name-key.js';
+import { nameWords } from '../food/find/name-words.js';
 import type { Line } from './recipe.js';
 
 /** A food's name has no more words than this behind one of its own. */

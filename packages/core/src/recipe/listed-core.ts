@@ -1,9 +1,9 @@
+import { singularKey } from '../food/find/name-key.js';
+import { nameWords } from '../food/find/name-words.js';
 import { nameIn } from '../food/name.js';
-import { singularKey } from '../food/name-key.js';
-import { nameWords } from '../food/name-words.js';
+import { celsiusOf } from '../kitchen/heat/oven.js';
+import { safeMinimum } from '../kitchen/heat/safe.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { celsiusOf } from '../kitchen/oven.js';
-import { safeMinimum } from '../kitchen/safe.js';
 import type { Line } from './recipe.js';
 
 /** Nobody calls a listed food by more words than this. */

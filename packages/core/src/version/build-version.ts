@@ -1,5 +1,5 @@
 import { Exact } from '../exact.js';
-import type { Foods } from '../food/find.js';
+import type { Foods } from '../food/find/find.js';
 import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Weights } from '../reauthor/weights.js';
@@ -7,15 +7,15 @@ import { hasCure } from '../recipe/has-cure.js';
 import { linesFor } from '../recipe/lines-for.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
-import { convertedLine } from './converted-line.js';
-import { eggsThere } from './egg-lines.js';
-import { inBrackets } from './names-in-method.js';
-import type { PanHere } from './pan-in-words.js';
-import { sharesOf } from './shares.js';
-import { weightsStatedIn } from './stated-weights.js';
+import { eggsThere } from './egg/egg-lines.js';
+import { convertedLine } from './line/converted-line.js';
+import { writtenLine } from './line/written-line.js';
+import { sharesOf } from './share/shares.js';
 import type { Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
 import { convertedMention, panMention, writtenMention } from './version-mention.js';
-import { writtenLine } from './written-line.js';
+import { weightsStatedIn } from './weigh/stated-weights.js';
+import { inBrackets } from './words/names-in-method.js';
+import type { PanHere } from './words/pan-in-words.js';
 
 /** Everything beside the recipe that a version depends on. */
 export interface Setting {

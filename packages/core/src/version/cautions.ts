@@ -1,5 +1,5 @@
 import { Exact } from '../exact.js';
-import { leavesEggRaw } from './raw-egg.js';
+import { leavesEggRaw } from './egg/raw-egg.js';
 import type { Caution, Version } from './version.js';
 
 /** What a cook has to be told in this version, each once. */

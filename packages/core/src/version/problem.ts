@@ -1,8 +1,8 @@
 import type { Stated, Term } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
 import type { Food, Pack } from '../food/food.js';
+import type { BeyondDial } from '../kitchen/heat/oven.js';
 import type { SafeTemperature } from '../kitchen/kitchen.js';
-import type { BeyondDial } from '../kitchen/oven.js';
 
 /**
  * What stands in the way of cooking a line in a kitchen, as data: the words are made where it is reported. `text` is what is read

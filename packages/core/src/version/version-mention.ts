@@ -2,19 +2,19 @@ import type { TemperatureReading } from '../amount/reading.js';
 import { writeTerm } from '../amount/write.js';
 import type { Exact } from '../exact.js';
 import { translateName } from '../food/name.js';
+import { beyondDial, dialSettings, ovenHeat, writeOven } from '../kitchen/heat/oven.js';
+import { coreFor, isUnderdone, safeMinimum } from '../kitchen/heat/safe.js';
+import { temperatureFor } from '../kitchen/heat/temperature.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { lengthFor } from '../kitchen/length.js';
-import { beyondDial, dialSettings, ovenHeat, writeOven } from '../kitchen/oven.js';
-import { panFor } from '../kitchen/pan.js';
-import { coreFor, isUnderdone, safeMinimum } from '../kitchen/safe.js';
-import { temperatureFor } from '../kitchen/temperature.js';
+import { lengthFor } from '../kitchen/measure/length.js';
+import { panFor } from '../kitchen/pan/pan.js';
 import type { Mention } from '../recipe/recipe.js';
-import { amountEdits, applyEdits } from './edit.js';
-import { theRest } from './measure-shares.js';
-import { type PanHere, type PanMention, panCount, panInWords, rimOf } from './pan-in-words.js';
 import type { Problem } from './problem.js';
-import type { SharedFood } from './shares.js';
+import { theRest } from './share/measure-shares.js';
+import type { SharedFood } from './share/shares.js';
 import type { PlacedProblem, VersionMention } from './version.js';
+import { amountEdits, applyEdits } from './words/edit.js';
+import { type PanHere, type PanMention, panCount, panInWords, rimOf } from './words/pan-in-words.js';
 
 /** An annotation as its author wrote it for a kitchen, judged there. */
 export function writtenMention(mention: Mention, kitchen: Kitchen): VersionMention {

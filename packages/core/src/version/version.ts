@@ -3,9 +3,9 @@ import type { Stated, Term } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
 import type { Food } from '../food/food.js';
 import type { Weighed } from '../food/weigh.js';
-import type { Bought } from '../kitchen/buy.js';
+import type { BeyondDial } from '../kitchen/heat/oven.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import type { BeyondDial } from '../kitchen/oven.js';
+import type { Bought } from '../kitchen/shop/buy.js';
 import type { Ingredients, Line, Mention, Part, Recipe, Steps } from '../recipe/recipe.js';
 import type { Problem } from './problem.js';
 

@@ -1,0 +1,89 @@
+import type { PackSize, Quantity, Span } from '../reading.js';
+import type { Tokens } from '../token/token.js';
+import type { LineAmount } from './line-amount.js';
+import type { SecondStatement } from './restated-clause.js';
+
+/** What has been read of a line so far: amounts, pack, the stretches that state them, and which tokens are used up. */
+export class LineDraft {
+  private readonly tokens: Tokens;
+  /** 0 free, 1 belongs to the amount, 2 says that the line is optional, 3 a sign or lead word, 4 the food. */
+  readonly use: Uint8Array;
+  amounts: Quantity[] = [];
+  pack: PackSize | null = null;
+  spans: Span[] = [];
+
+  constructor(tokens: Tokens) {
+    this.tokens = tokens;
+    this.use = new Uint8Array(tokens.length);
+  }
+
+  /** Enters the amount of the line; `next` is the index behind the stretch that states it. */
+  enter(amount: LineAmount, next: number): void {
+    const { low, high, unit, approx, pack } = amount;
+    this.amounts.push({ low, high, unit, approx, span: this.span(amount.first, amount.next) });
+    if (pack !== null) {
+      const { count, size, sizeHigh, sizeUnit, word } = pack;
+      this.pack = { count, size, sizeHigh, unit: sizeUnit, word, span: this.span(pack.first, pack.next) };
+    }
+    this.take(amount.start, next);
+    this.spans.push(this.span(amount.start, next));
+  }
+
+  /** Enters further statements of the same amount, and a size of each that stands apart. */
+  restate(seconds: readonly SecondStatement[]): void {
+    for (const second of seconds) {
+      if (second.each !== undefined && this.amounts[0] !== undefined) {
+        // Of two sizes the first is kept.
+        if (this.pack !== null) {
+          this.take(second.start, second.next);
+          this.addSpan(this.spanWithBlank(second.start, second.next));
+          continue;
+        }
+        const { low, high, unit } = second.each;
+        this.pack = {
+          count: this.amounts[0].low,
+          size: low,
+          sizeHigh: high,
+          unit,
+          word: second.word,
+          span: this.span(second.first, second.quantityNext),
+        };
+      } else {
+        const { low, high, unit, approx } = second;
+        this.amounts.push({ low, high, unit, approx, span: this.span(second.first, second.quantityNext) });
+      }
+      this.take(second.start, second.next);
+      this.addSpan(this.spanWithBlank(second.start, second.next));
+    }
+  }
+
+  /** Joins a stretch to the one before where only blanks lie between. */
+  addSpan(span: Span): void {
+    const last = this.spans.at(-1);
+    const between = last === undefined ? 'x' : this.tokens.text.slice(last.end, Math.max(span.start, last.end));
+    if (last !== undefined && between.trim() === '' && span.start <= last.end + between.length) {
+      this.spans[this.spans.length - 1] = { start: last.start, end: Math.max(last.end, span.end) };
+    } else this.spans.push(span);
+  }
+
+  /** Marks tokens as the amount's. */
+  take(from: number, next: number): void {
+    this.use.fill(1, from, next);
+  }
+
+  /** The stretch of the text from one token up to another. */
+  span(first: number, next: number): Span {
+    return { start: this.tokens.at(first).start, end: this.tokens.at(Math.max(first, next - 1)).end };
+  }
+
+  /** A further statement takes the blank before it along, or, at the start of a bracket that stays, the blank behind it. */
+  spanWithBlank(first: number, next: number): Span {
+    const { tokens } = this;
+    const { start, end } = this.span(first, next);
+    const opens = tokens.word(first - 1) === '(' && next < tokens.length;
+    if (opens && tokens.at(next).kind === 'word') return { start, end: tokens.at(next).start };
+    const before = first > 0 ? tokens.at(first - 1).end : 0;
+    const blank = first > 0 && tokens.text.slice(before, start).trim() === '';
+    return { start: blank ? before : start, end };
+  }
+}

@@ -1,0 +1,243 @@
+import type { Exact } from '../../exact.js';
+import { readRange } from '../quantity/range.js';
+import { readUnit } from '../quantity/unit-reading.js';
+import type { PanReading, Span } from '../reading.js';
+import { isLengthUnit, isMassUnit, isVolumeUnit } from '../size.js';
+import { readNumber } from '../token/number.js';
+import type { Tokens } from '../token/token.js';
+import { tokenize } from '../token/tokenize.js';
+import type { MassUnit, UnitId, VolumeUnit } from '../unit.js';
+import { hyphenedInch } from './hyphened-inch.js';
+import { type Holes, readHoles } from './read-holes.js';
+
+/** A size among the tokens: up to three measures multiplied. */
+export interface ReadSize {
+  measures: { low: Exact; high: Exact | null }[];
+  unit: UnitId;
+  first: number;
+  next: number;
+}
+
+const shapes: ReadonlyMap<string, PanReading['shape']> = new Map([
+  ['round', 'round'],
+  ['rounds', 'round'],
+  ['circular', 'round'],
+  ['springform', 'round'],
+  ['pie', 'pie'],
+  ['tart', 'pie'],
+  ['skillet', 'stove'],
+  ['frying', 'stove'],
+  ['pizza', 'stove'],
+  ['wok', 'stove'],
+  ['griddle', 'stove'],
+  ['sauté', 'stove'],
+  ['saute', 'stove'],
+  ['paella', 'stove'],
+  ['sheet', 'sheet'],
+  ['sheets', 'sheet'],
+  ['tray', 'sheet'],
+  ['trays', 'sheet'],
+  ['flan', 'pie'],
+  ['square', 'square'],
+  ['squares', 'square'],
+  ['rectangle', 'rectangle'],
+  ['rectangular', 'rectangle'],
+  ['oblong', 'rectangle'],
+  ['quiche', 'pie'],
+  ['loaf', 'loaf'],
+  ['bundt', 'tube'],
+  ['tube', 'tube'],
+  ['ring', 'tube'],
+]);
+
+/**
+ * Reads a pan size: `9×13 in`, `9x13x2 inch`, `two 8-inch round`, `9" x 13"`, `2-quart`, `900 g loaf tin`.
+ *
+ * @returns `null` where no size with a unit stands (a bare `9x13` says no unit), or where the size is a range.
+ */
+export function readPan(text: string): PanReading | null {
+  const tokens = tokenize(hyphenedInch(text));
+  const holes = readHoles(tokens);
+  if (holes !== null && holes.count !== null) return muffinPan(tokens, holes, holes.count);
+  const shape = shapeWord(tokens);
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (isRange(readSizeAt(tokens, at))) return null;
+    const pan = panAt(tokens, at, shape);
+    if (pan !== null) return pan;
+  }
+  return holes === null ? null : muffinPan(tokens, holes, null);
+}
+
+/** `two 12-cup muffin pans`, `muffin tin` */
+function muffinPan(tokens: Tokens, { mini, span, first }: Holes, capacity: Exact | null): PanReading {
+  const counted = first === 0 || capacity === null ? null : countBefore(tokens, first);
+  const shape = mini ? 'mini-muffin' : 'muffin';
+  const start = counted?.start ?? span.start;
+  return { ...sideless, count: counted?.value ?? null, unit: 'count', capacity, shape, span: { ...span, start } };
+}
+
+const sideless = {
+  sides: [],
+  longFirst: false,
+  depth: null,
+  depthSpan: null,
+  name: null,
+} satisfies Partial<PanReading>;
+
+/** The number of pans whose size stands at an index. */
+function countBefore(tokens: Tokens, index: number): { value: Exact; start: number } | null {
+  for (let at = Math.max(0, index - 2); at < index; at += 1) {
+    const counted = readCount(tokens, at);
+    if (counted?.next === index) return { value: counted.value, start: tokens.at(at).start };
+  }
+  return null;
+}
+
+function isRange(size: ReadSize | null): boolean {
+  return size?.measures.some(({ high }) => high !== null) === true;
+}
+
+function panAt(tokens: Tokens, index: number, shape: PanReading['shape'] | undefined): PanReading | null {
+  const counted = readCount(tokens, index);
+  const size = readSizeAt(tokens, counted?.next ?? index) ?? readSizeAt(tokens, index);
+  if (size === null || isRange(size)) return null;
+  const count = size.first === index ? null : (counted?.value ?? null);
+  const [first, second, third] = size.measures.map(({ low }) => low);
+  if (first === undefined) return null;
+  const span = { start: tokens.at(index).start, end: tokens.at(restatedUntil(tokens, size) - 1).end };
+  if (!isLengthUnit(size.unit)) {
+    if (second === undefined) return capacityPan({ size, shape, count, span, capacity: first });
+    // `2 x 1 lb loaf tins`
+    const isCounted = third === undefined && count === null && first.isInteger();
+    return isCounted ? capacityPan({ size, shape, count: first, span, capacity: second }) : null;
+  }
+  if (count === null && second !== undefined && isNumberOfPans(size, shape)) {
+    const inner = { ...size, measures: size.measures.slice(1) };
+    return { ...sidedPan(tokens, inner, shape, span), count: first };
+  }
+  return { ...sidedPan(tokens, size, shape, span), count };
+}
+
+/** `2 x 8-inch round`, `2 x 20 cm` are two pans, `9 x 13-inch` and `2 × 4 in` have two sides: no pan is so narrow for its length. */
+function isNumberOfPans({ measures, unit }: ReadSize, shape: PanReading['shape'] | undefined): boolean {
+  const [first, second, third] = measures.map(({ low }) => low);
+  if (first === undefined || second === undefined || !first.isInteger() || first.greaterThan(6)) return false;
+  if (unit !== 'in') return second.greaterThan(first.times(2));
+  if (first.lessThan(4)) return second.greaterThan(first.times(2)) || (shape === 'round' && third === undefined);
+  // Four 9-inch rounds; a tart pan of 4 × 14 inches has two sides.
+  return first.equals(4) && shape === 'round' && third === undefined && second.lessThan(12);
+}
+
+function sidedPan(
+  tokens: Tokens,
+  size: ReadSize,
+  shape: PanReading['shape'] | undefined,
+  span: PanReading['span'],
+): PanReading {
+  const [first, second, third] = size.measures.map(({ low }) => low);
+  if (first === undefined || !isLengthUnit(size.unit)) throw new RangeError('A pan with a side has its length.');
+  const sides = second === undefined ? [first] : first.lte(second) ? [first, second] : [second, first];
+  const deep = deepAt(tokens, size);
+  const plain = second === undefined ? 'unknown' : first.eq(second) ? 'square' : 'rectangle';
+  return {
+    sides,
+    longFirst: second?.lt(first) ?? false,
+    depth: third ?? deep?.depth ?? null,
+    depthSpan: third === undefined ? (deep?.span ?? null) : null,
+    count: null,
+    unit: size.unit,
+    capacity: null,
+    name: null,
+    shape: shape ?? plain,
+    span,
+  };
+}
+
+function isCapacity(unit: UnitId): unit is MassUnit | VolumeUnit {
+  return isMassUnit(unit) || isVolumeUnit(unit);
+}
+
+function capacityPan(given: {
+  size: ReadSize;
+  shape: PanReading['shape'] | undefined;
+  count: Exact | null;
+  span: PanReading['span'];
+  capacity: Exact;
+}): PanReading | null {
+  const { unit } = given.size;
+  if (!isCapacity(unit)) return null;
+  const { count, capacity, span } = given;
+  return { ...sideless, count, unit, capacity, shape: given.shape ?? 'unknown', span };
+}
+
+/** Index behind a second statement of the same size in another unit: `20cm/8in`, `900 g (2 lb)`. */
+function restatedUntil(tokens: Tokens, size: ReadSize): number {
+  const sign = tokens.word(size.next);
+  if (sign !== '/' && sign !== '(') return size.next;
+  const again = readSizeAt(tokens, size.next + 1);
+  const isSame = again !== null && again.unit !== size.unit && isLengthUnit(again.unit) === isLengthUnit(size.unit);
+  if (!isSame || again.measures.length !== size.measures.length) return size.next;
+  if (sign === '/') return again.next;
+  return tokens.word(again.next) === ')' ? again.next + 1 : size.next;
+}
+
+/** How many pans: a small whole number right before a size (`two 8-inch`, `2 (9-inch)`). */
+function readCount(tokens: Tokens, index: number): { value: Exact; next: number } | null {
+  const number = readNumber(tokens, index);
+  if (number === null || number.article || number.fraction || !number.value.isInteger()) return null;
+  const next = tokens.word(number.next) === '(' ? number.next + 1 : number.next;
+  return tokens.at(next).kind === 'number' ? { value: number.value, next } : null;
+}
+
+function shapeWord(tokens: Tokens): PanReading['shape'] | undefined {
+  for (const token of tokens.list) {
+    const shape = shapes.get(token.lower);
+    if (shape !== undefined) return shape;
+  }
+  return undefined;
+}
+
+/** `…, 2 inches deep` */
+function deepAt(tokens: Tokens, size: ReadSize): { depth: Exact; span: Span } | null {
+  const stop = Math.min(tokens.length, size.next + 12);
+  for (let at = size.next; at < stop; at += 1) {
+    const deep = readSizeAt(tokens, at);
+    if (deep === null) continue;
+    const said =
+      tokens.word(deep.next) === 'deep' || tokens.word(deep.next) === 'depth' || tokens.word(deep.next + 1) === 'deep';
+    const depth = deep.measures[0]?.low;
+    if (deep.unit === size.unit && said && depth !== undefined)
+      return { depth, span: { start: tokens.at(deep.first).start, end: tokens.at(deep.next - 1).end } };
+    at = deep.next - 1;
+  }
+  return null;
+}
+
+/** Reads one to three measures with a unit at an index: `9 x 13-inch`, `9" x 13"`, `8 by 12 inches`, `4 to 5 quart`, `2cm x 2cm`. */
+export function readSizeAt(tokens: Tokens, index: number): ReadSize | null {
+  const measures: ReadSize['measures'] = [];
+  let unit: UnitId | null = null;
+  let at = index;
+  for (;;) {
+    const range = readRange(tokens, at);
+    if (range === null || range.article || range.reversed) return null;
+    measures.push({ low: range.low, high: range.high });
+    const word = readUnit(tokens, range.next, { afterNumber: true });
+    const sized = word !== null && word.loose === '' && word.container === '' ? word : null;
+    if (sized !== null && unit !== null && sized.unit !== unit) return null;
+    unit = sized?.unit ?? unit;
+    at = sized?.next ?? range.next;
+    const further = measures.length < 3 ? crossAt(tokens, at) : null;
+    if (further === null || readRange(tokens, further) === null) break;
+    at = further;
+  }
+  return unit === null ? null : { measures, unit, first: index, next: at };
+}
+
+/** Index behind the sign between two sides: `x`, `×`, `by`, `-by-`. */
+function crossAt(tokens: Tokens, index: number): number | null {
+  const at = tokens.word(index) === '-' ? index + 1 : index;
+  const sign = tokens.word(at);
+  if (sign !== 'x' && sign !== '×' && sign !== '✕' && sign !== 'by' && sign !== '*') return null;
+  return tokens.word(at + 1) === '-' ? at + 2 : at + 1;
+}

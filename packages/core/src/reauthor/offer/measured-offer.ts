@@ -1,0 +1,161 @@
+import { dimensionOf, isMassUnit, isVolumeUnit } from '../../amount/size.js';
+import { type Stated, statedIn, type Term } from '../../amount/stated.js';
+import { Exact } from '../../exact.js';
+import type { Food, Pack, Sold } from '../../food/food.js';
+import type { Weighed } from '../../food/weigh.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
+import { type Measure, measuresBy } from '../../kitchen/measure/measure.js';
+import { marksOn } from '../../kitchen/measure/wrapper.js';
+import { counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
+import { type Need, stateMeasure, tablesFor } from '../../version/convert/land.js';
+import { stateRange } from '../../version/convert/land-range.js';
+import { ownMeasure } from '../../version/convert/own-measure.js';
+import type { Demand, Offer } from '../search/demand.js';
+import { isCounted } from '../search/demands-of.js';
+import { type Weights, widestDrift } from '../weights.js';
+import { costOfLeft, isShort, leftoverCost } from './leftover-cost.js';
+import { otherTool, pairs, perBase, stepAt, widthCost } from './measured-pairs.js';
+import type { OfferContext } from './offer-context.js';
+import { OfferList, reach } from './offer-list.js';
+import { addPinch } from './pinch-offer.js';
+import { addUnchecked } from './unchecked-weight.js';
+
+/** What a kitchen's tools, counter and wrappers measure of a demand. */
+export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
+  const list = new OfferList();
+  const density = densityOf(demand);
+  const need = needOf(demand, context);
+  const step = { base: Number.POSITIVE_INFINITY };
+  const growing = { list, demand, sold, density, step };
+  addOwnMeasure(list, demand, sold, context);
+  addTables(tablesFor(need, context.kitchen), 0, growing, context);
+  addWholePacks(list, demand, sold, context);
+  addPinch(list, demand, context, density);
+  // Nothing else is near: then a little more than its packs hold.
+  if (!list.hasNear(demand.quantity))
+    addTables(tablesFor(need, context.kitchen), 0, { ...growing, evenShort: true }, context);
+  // Fourteen cups of tomatoes are more than a cook counts out, and no scale weighs what has no known weight.
+  if (!list.hasNear(demand.quantity) && need.dimension === 'volume')
+    addTables(tablesFor({ ...need, dimension: 'mass' }, context.kitchen), otherTool, growing, context);
+  if (!list.hasNear(demand.quantity)) addTables(volumes(context.kitchen), otherTool, growing, context);
+  if (!list.hasNear(demand.quantity)) addUnchecked(list, demand, context);
+  return list.offer([], demand.base === 'g' && Number.isFinite(step.base) ? step.base : 0);
+}
+
+interface Table {
+  base: 'g' | 'ml';
+  measures: readonly Measure[];
+}
+
+function volumes(kitchen: Kitchen): Table[] {
+  return (['jug', 'cup', 'spoon'] as const).map((way) => ({ base: 'ml', measures: measuresBy(kitchen, way) }));
+}
+
+interface Growing {
+  list: OfferList;
+  demand: Demand;
+  sold: Sold | null;
+  density: number | null;
+  /** Smallest step of its tools so far, in the demand's base. */
+  step: { base: number };
+  /** Whether more than the packs hold that are bought for it is offered too. */
+  evenShort?: boolean;
+}
+
+/** Labels in the unit that a tool measures by: a carton of 284 ml holds no 290 ml. A cup of sugar may well fill the shop's pack. */
+function areMeasuredAs(base: 'g' | 'ml', packs: readonly Pack[]): boolean {
+  return packs.every(({ unit }) => (base === 'g' ? isMassUnit(unit) : unit !== 'count' && isVolumeUnit(unit)));
+}
+
+function addTables(tables: readonly Table[], least: number, growing: Growing, context: OfferContext): void {
+  const { list, demand, sold, density, step } = growing;
+  const { weights } = context;
+  const within = reach(demand, context);
+  const approx = statedIn(demand.reading)?.approx ?? false;
+  for (const { base, measures } of tables) {
+    const each = perBase(base, demand, density);
+    if (each === null) continue;
+    const isLabelled = growing.evenShort !== true && sold !== null && areMeasuredAs(base, sold.packs);
+    step.base = Math.min(step.base, stepAt(demand.quantity / each, measures) * each);
+    for (const [low, high] of pairs(measures, demand, within, each)) {
+      const size = Math.sqrt(low.near * high.near) * each;
+      if (isLabelled && demand.base === 'g' && isShort(size, sold)) continue;
+      const awkward = weights.awkward * Math.max(least, low.awkwardness, high.awkwardness);
+      const state = (): Stated => (low === high ? stateMeasure(low, approx) : stateRange(low, high, approx));
+      const width = widthCost(low === high ? 1 : high.near / low.near, demand, weights);
+      list.add(demand, size, awkward + width + leftOf(high, size, demand, sold, weights), state);
+    }
+  }
+}
+
+/** A part of a pack leaves the rest of that one. */
+function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sold | null, weights: Weights): number {
+  if (pack === undefined || demand.food === null) return leftoverCost(size, demand, sold, weights);
+  const count = near / pack.grams.toNumber();
+  const bought = Math.ceil(count - 1e-9);
+  return costOfLeft({ bought, left: Math.max(bought - count, 0) }, demand.food.keeps, weights);
+}
+
+/** More cartons of one food than this are no measure of it. */
+const mostMeasuredPacks = 3;
+
+/** Sizes within this of each otherTool, as a logarithm, are the same to a cook. */
+const asMuch = 0.005;
+
+/**
+ * A carton of 237 ml needs no jug, and nothing is left in it. In a cupboard a rest does no harm: there the measure stays the author's kind.
+ */
+function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
+  const { food, base, spread } = demand;
+  if (food === null || sold === null || sold.loose || sold.tap || base !== 'g' || spread > 1) return;
+  if (food.keeps.where !== 'fridge' || food.keeps.days === null) return;
+  const { least, most } = reach(demand, context);
+  // Largest first: of the same contents the fewest packs.
+  for (const pack of [...sold.packs].reverse().filter(({ unit }) => unit !== 'count')) {
+    const each = pack.grams.toNumber();
+    for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
+      // Where a tool measures as much, the author's kind of unit stays.
+      if (count * each < least || list.hasNear(count * each, asMuch)) continue;
+      const term = { low: new Exact(count), high: null, unit: 'count' } as const;
+      const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
+      list.add(demand, count * each, 0, () => ({ statements: [[term]], pack: label, eggSize: null, approx: false }));
+    }
+  }
+}
+
+/** A range of spoons that the kitchen measures as it is written, and heaped spoons, are offered so. */
+function addOwnMeasure(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
+  const stated = statedIn(demand.reading);
+  if (stated === null || demand.lines.length > 1 || demand.lines[0]?.food !== demand.food) return;
+  const ratio = ownMeasure(stated, context);
+  if (ratio === null) return;
+  const size = demand.quantity * ratio.toNumber();
+  const fixed = leftoverCost(size, demand, sold, context.weights);
+  list.add(demand, size, fixed, () => ({ ...stated, statements: stated.statements.slice(0, 1) }));
+}
+
+function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
+  const { food, reading, need } = demand;
+  const unit = reading.amounts[0]?.unit ?? 'g';
+  const plain = reading.pack === null && !isCounted(demand);
+  const dimension = plain ? (dimensionOf(unit) === 'mass' ? 'mass' : 'volume') : food?.pours ? 'volume' : 'mass';
+  const marked = marksOn(food, native) !== null;
+  const weighed = dimension === 'mass' ? atLeastOneStep(need, food, kitchen) : need;
+  return { spread: demand.spread, weighed, dimension, food, byWrapper: kitchen.scale !== null && marked };
+}
+
+/** A little less than the counter weighs off is bought as its first step. */
+function atLeastOneStep(need: Weighed, food: Food | null, kitchen: Kitchen): Weighed {
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (sold === null || !sold.loose || sold.singly || sold.packs.length > 0 || need.grams === null) return need;
+  const step = counterStepGrams(kitchen);
+  const isNear = need.grams.lessThan(step) && Math.log(step.dividedBy(need.grams).toNumber()) <= widestDrift;
+  return isNear ? { ...need, grams: step } : need;
+}
+
+/** Grams per millilitre; null where one of them is not known. */
+function densityOf({ need: { grams, millilitres } }: Demand): number | null {
+  return grams === null || millilitres === null || millilitres.isZero()
+    ? null
+    : grams.toNumber() / millilitres.toNumber();
+}

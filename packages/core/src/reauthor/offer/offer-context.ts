@@ -1,0 +1,36 @@
+import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
+import { hasCure, mayBeCured } from '../../recipe/has-cure.js';
+import type { Demand, Offer } from '../search/demand.js';
+import type { DemandContext } from '../search/demands-of.js';
+import type { BatchSpan, Weights } from '../weights.js';
+
+/** What choices are offered for. */
+export interface OfferContext {
+  kitchen: Kitchen;
+  native: Kitchen;
+  weights: Weights;
+  batches: BatchSpan;
+  /** The sizes of eggs to choose among. */
+  eggs: readonly EggSize[];
+  /** Whether a cure stands among the recipe's lines. */
+  besideCure: boolean;
+}
+
+/**
+ * What choices are offered for in a recipe's search.
+ *
+ * @param eggs All that the kitchen's shops sell, unless one size is tried.
+ */
+export function offerContext(
+  { recipe, kitchen, native, weights }: DemandContext,
+  batches: BatchSpan,
+  eggs: readonly EggSize[] = kitchen.eggs.sizes,
+): OfferContext {
+  return { kitchen, native, weights, batches, eggs, besideCure: hasCure(recipe) };
+}
+
+/** Beside a cure nothing that it acts on is rounded down: less meat for as much of it is more of it in the meat. */
+export function enough(offer: Offer, { quantity, food }: Demand, { besideCure }: OfferContext): Offer {
+  if (!besideCure || !mayBeCured(food)) return offer;
+  return { ...offer, choices: offer.choices.filter(({ size }) => size >= quantity * (1 - 1e-9)) };
+}

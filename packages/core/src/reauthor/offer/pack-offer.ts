@@ -1,0 +1,67 @@
+import type { Term } from '../../amount/stated.js';
+import type { Sold } from '../../food/food.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
+import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
+import { isHalved } from '../../version/convert/whole-packs.js';
+import type { Demand, Offer } from '../search/demand.js';
+import { isCounted } from '../search/demands-of.js';
+import type { Weights } from '../weights.js';
+import { countedOr, countsWithin, meanOf, upperEnd } from './counted.js';
+import { costOfLeft } from './leftover-cost.js';
+import { enough, type OfferContext } from './offer-context.js';
+import { OfferList, reach } from './offer-list.js';
+
+/** Whole packs of a food that is not used whole: what an author who makes it the anchor asks for. */
+export function packOffer(demand: Demand, context: OfferContext): Offer | null {
+  const sold = demand.food === null || demand.base !== 'g' ? null : soldIn(demand.food, context.kitchen.id);
+  return sold === null || sold.packs.length === 0
+    ? null
+    : enough(wholePackOffer(demand, sold, context), demand, context);
+}
+
+/** Whole packs of a food, and halves of those whose rest is kept. */
+export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext): Offer {
+  const list = new OfferList();
+  // Largest first, and whole ones before halves: of the same contents the fewest packs are bought.
+  const shelf = [...sold.packs].reverse();
+  const offered = [
+    ...shelf.map((pack) => ({ pack, step: 1 })),
+    ...shelf.filter((pack) => demand.food !== null && isHalved(demand.food, pack)).map((pack) => ({ pack, step: 0.5 })),
+  ];
+  for (const { pack, step } of offered) {
+    const each = packSize(demand, pack);
+    const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
+    const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
+    for (const count of countsWithin(each, step, reach(demand, context))) {
+      const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
+      const left = leftOfPacks(count, demand, context.weights);
+      for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
+        if (upperEnd(stated) <= most)
+          list.add(demand, meanOf(stated) * each, fixed + extra + left, () => ({ ...stated, pack: label }));
+    }
+  }
+  return list.offer(
+    offered.map(({ pack, step }) => packSize(demand, pack) * step),
+    0,
+  );
+}
+
+/** Nobody opens more small cans than this where a larger one is sold. Common practice, no source. */
+const mostSmall = 3;
+
+function leftOfPacks(count: number, { food }: Demand, weights: Weights): number {
+  const bought = Math.ceil(count);
+  return food === null ? 0 : costOfLeft({ bought, left: bought - count }, food.keeps, weights);
+}
+
+/**
+ * What a pack is worth to a demand: drained against drained where both are known, else net against net. What is measured out of no pack
+ * (a cup of chickpeas) is drained already.
+ */
+function packSize(demand: Demand, pack: Sold['packs'][number]): number {
+  const { weighed, quantity, food, lines, reading } = demand;
+  if (pack.drainedGrams === null || lines.some((line) => line.food !== food)) return pack.grams.toNumber();
+  if (reading.pack === null && !isCounted(demand)) return pack.drainedGrams.toNumber();
+  const native = weighed.drainedGrams;
+  return native === null ? pack.grams.toNumber() : pack.drainedGrams.dividedBy(native).toNumber() * quantity;
+}

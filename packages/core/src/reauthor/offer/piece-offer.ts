@@ -1,0 +1,58 @@
+import { statedIn } from '../../amount/stated.js';
+import type { Sold } from '../../food/food.js';
+import { pieceGrams } from '../../food/weigh.js';
+import { isSizedPieces, pieceSizeIn } from '../../version/convert/sized-pieces.js';
+import type { Demand, Offer } from '../search/demand.js';
+import { countedOr, countsWithin, meanOf } from './counted.js';
+import { leftoverOfPieces } from './leftover-cost.js';
+import { measuredOffer } from './measured-offer.js';
+import type { OfferContext } from './offer-context.js';
+import { OfferList, reach } from './offer-list.js';
+
+/** Another food than the author's: its pieces weigh otherwise, and three large crackers stand for eight small ones. */
+export function isStandIn({ lines, food }: Demand): boolean {
+  return lines.every((line) => line.food !== food);
+}
+
+/** Pieces of a food that takes the place of what was counted, by their weight. */
+export function standInOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
+  const { food } = demand;
+  // A lime is a piece, its juice is not.
+  const each = food === null || food.pours || demand.base !== 'g' ? null : pieceGrams(food, 'count', '')?.toNumber();
+  if (each == null || each <= 0) return measuredOffer(demand, sold, context);
+  const step = demand.quantity <= 2.5 * each ? 0.5 : 1;
+  const list = new OfferList();
+  for (const count of countsWithin(each, step, reach(demand, context))) {
+    for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
+      list.add(demand, meanOf(stated) * each, fixed, () => stated);
+  }
+  return list.hasNear(demand.quantity) ? list.offer([], step * each) : measuredOffer(demand, sold, context);
+}
+
+/** Units of which a cook takes a half. */
+const halved: ReadonlySet<string> = new Set(['count', 'bunch', 'head']);
+
+/** Whole pieces, and halves of what an author halves or has two of at most. */
+export function pieceOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
+  const written = statedIn(demand.reading);
+  const term = written?.statements[0]?.[0];
+  const list = new OfferList();
+  if (written === null || term === undefined || term.low.isZero()) return list.offer([], 0);
+  const native = meanOf(written);
+  const { kitchen } = context;
+  const pack = isSizedPieces(written, demand.food, kitchen) ? pieceSizeIn(written, kitchen) : written.pack;
+  const each = demand.quantity / native;
+  const step = halved.has(term.unit) && (native <= 2 || !term.low.isInteger()) ? 0.5 : 1;
+  // The author's own count comes first: it keeps its words, and its quarters.
+  const leftOf = (count: number, size: number): number =>
+    leftoverOfPieces(count, term.unit, size, demand, sold, context.weights);
+  const own = leftOf(native, demand.quantity);
+  list.add(demand, demand.quantity, own, () => ({ ...written, pack, statements: written.statements.slice(0, 1) }));
+  for (const count of countsWithin(each, step, reach(demand, context))) {
+    for (const { stated, fixed } of countedOr(demand, count, term.unit, step, context.weights)) {
+      const left = leftOf(meanOf(stated), meanOf(stated) * each);
+      list.add(demand, meanOf(stated) * each, fixed + left, () => ({ ...stated, pack }));
+    }
+  }
+  return list.offer([], demand.base === 'g' ? step * each : 0);
+}

@@ -1,0 +1,244 @@
+import { type Stated, statedIn } from '../../amount/stated.js';
+import { Exact } from '../../exact.js';
+import type { StatedWeights } from '../../food/weigh.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
+import type { Ingredients, Line, Part, Recipe } from '../../recipe/recipe.js';
+import type { Setting } from '../../version/build-version.js';
+import { land, stateMeasure } from '../../version/convert/land.js';
+import { type EggLines, eggLines, isLooseLine } from '../../version/egg/egg-lines.js';
+import { bothStated, weightsStatedIn } from '../../version/weigh/stated-weights.js';
+import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../../version/weigh/weigh-line.js';
+import type { Demand } from '../search/demand.js';
+import type { DemandContext } from '../search/demands-of.js';
+import { exactShare } from '../search/exact-share.js';
+import { planPart } from '../search/part-plan.js';
+import { defaultWeights } from '../weights.js';
+import { type GuardedRatio, limitAt, type Mass, type Side } from './constraint.js';
+import { contentsOf } from './contents.js';
+import { matchLines } from './match-lines.js';
+
+/** A guarded ratio of a part, native and as an author wrote it for another kitchen. */
+export interface AuthoredRatio {
+  /** `salt : whole`, `water : flour` */
+  name: string;
+  native: number;
+  version: number;
+  /** Version over native, less one; −1 where the version leaves the food out. */
+  drift: number;
+  /** Largest drift, as a fraction. */
+  limit: number;
+  /** Lines of the version whose amount is above. */
+  lines: Line[];
+  /** Native lines whose amount is above. */
+  nativeLines: Line[];
+  /** What would keep the ratio, where one line can and the kitchen measures it; null otherwise. */
+  instead: Stated | null;
+}
+
+/** What ratios of an author's version are drawn from. */
+export interface AuthoredContext {
+  recipe: Recipe;
+  setting: Setting;
+}
+
+/** A line of the version, as what it counts as in a ratio. */
+interface Held extends Mass {
+  line: Line;
+  /** The native line that it is held against. */
+  native: Line | null;
+  weighed: WeighedAmount | null;
+  /** A range by its geometric mean; 0 where they are not known. */
+  grams: number;
+}
+
+/** Both sides of the comparison, pairs left out of which one side cannot be weighed. */
+interface Comparison {
+  demands: Demand[];
+  held: Held[];
+  kitchen: Kitchen;
+  ownWeights: StatedWeights;
+}
+
+/**
+ * The guarded ratios of a part in a version that its author wrote. Lines are matched by food, then by what the food does in the dish; a
+ * pair of which one side cannot be weighed is left out of every ratio.
+ *
+ * @param authored One of the part's versions.
+ * @throws {RangeError} If a kitchen is not in the setting.
+ */
+export function ratiosOfVersion(part: Part, authored: Ingredients, context: AuthoredContext): AuthoredRatio[] {
+  const { recipe, setting } = context;
+  const { weights = defaultWeights } = setting;
+  const [native, kitchen] = [kitchenOf(part.native.kitchen, setting), kitchenOf(authored.kitchen, setting)];
+  const ownWeights = weightsStatedIn(part.native.lines, native);
+  const within = { recipe, native, kitchen, foods: setting.foods, ownWeights, weights };
+  const plan = planPart(part, within);
+  // What the native lines state of a food is as true of the version's.
+  const stated = bothStated(ownWeights, weightsStatedIn(authored.lines, kitchen));
+  const all = heldLines(part, authored, plan.demands, {
+    ...within,
+    ownWeights: stated,
+    loose: eggLines(recipe).loose,
+  });
+  const blind = blindLines(all, plan.demands);
+  const demands = plan.demands.filter(({ lines }) => !lines.some((line) => blind.has(line)));
+  const held = all.filter(({ line }) => !blind.has(line));
+  const comparison = { demands, held, kitchen, ownWeights: stated };
+  return plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
+}
+
+function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
+  const kitchen = kitchens.get(id);
+  if (kitchen === undefined) throw new RangeError(`There is no kitchen \`${id}\` in this setting.`);
+  return kitchen;
+}
+
+/** What lines of a version are weighed by. */
+interface HeldContext extends DemandContext {
+  /** Eggs that no ratio counts. */
+  loose: EggLines['loose'];
+}
+
+function heldLines(part: Part, authored: Ingredients, demands: readonly Demand[], context: HeldContext): Held[] {
+  const { kitchen, foods, ownWeights, loose } = context;
+  const written = new Set(authored.lines.map((line) => line.food));
+  const isInParts = (native: Line): boolean => {
+    const serving = demands.filter(({ lines }) => lines.includes(native));
+    return serving.length > 1 && serving.some((demand) => written.has(demand.food));
+  };
+  const matched = matchLines(part.native.lines, authored.lines, isInParts);
+  return authored.lines.map((line) => {
+    const { food, reading } = line;
+    const native = matched.get(line) ?? null;
+    const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights));
+    const isLoose = native === null ? isLooseLine(line) : loose.has(native.reading);
+    const contents = food === null || isLoose ? [] : contentsOf(food, foods);
+    // A stand-in may be in the amount of a native line of its own food.
+    const serving = demands.find(
+      (demand) => food !== null && demand.food === food && (native === null || demand.lines.includes(native)),
+    );
+    const lines = serving?.lines ?? [native ?? line];
+    const grams = drainedAsNative(line, native, weighed, demands, context) ?? middleGrams(weighed);
+    return { line, native, weighed, grams: isLoose ? 0 : grams, lines, food, contents };
+  });
+}
+
+/** What comes drained is held against the native line's own drained weight; null where net weights count. */
+function drainedAsNative(
+  line: Line,
+  native: Line | null,
+  weighed: WeighedAmount | null,
+  demands: readonly Demand[],
+  context: DemandContext,
+): number | null {
+  const stated = statedIn(line.reading);
+  const demand = demands.find(({ lines, food }) => lines.length === 1 && lines[0] === native && food === line.food);
+  if (demand === undefined || stated === null || weighed?.pack?.drainedGrams == null) return null;
+  const share = exactShare(demand, stated, weighed, context)?.toNumber();
+  return share === undefined ? null : share * gramsOf(demand);
+}
+
+function middleGrams(weighed: WeighedAmount | null): number {
+  const low = weighed?.low.grams ?? null;
+  const high = weighed?.high?.grams ?? null;
+  if (low === null) return 0;
+  return (high === null ? low : low.times(high).sqrt()).toNumber();
+}
+
+function gramsOf({ base, quantity, loose }: Demand): number {
+  return base === 'g' && !loose ? quantity : 0;
+}
+
+/**
+ * Of a pair with one weight only nothing can be said; nor of native lines without a pair, where the version has an amount that cannot be
+ * weighed: it may be one of them.
+ */
+function blindLines(held: readonly Held[], demands: readonly Demand[]): ReadonlySet<Line> {
+  const weighedNative = new Set(demands.filter((demand) => gramsOf(demand) > 0).flatMap(({ lines }) => lines));
+  const pairs = held.flatMap(({ line, native, grams }) =>
+    native !== null && grams > 0 !== weighedNative.has(native) ? [line, native] : [],
+  );
+  const kept = new Set(held.flatMap(({ lines }) => lines));
+  const isPuzzling = held.some(
+    ({ line, lines, grams }) => lines[0] === line && grams === 0 && line.reading.amounts.length > 0,
+  );
+  const alone = isPuzzling ? demands.filter(({ lines }) => !lines.some((line) => kept.has(line))) : [];
+  return new Set([...pairs, ...alone.flatMap(({ lines }) => lines)]);
+}
+
+function compared(ratio: GuardedRatio, comparison: Comparison): AuthoredRatio | null {
+  const { demands, held } = comparison;
+  const native = overNative(ratio.above, demands) / overNative(ratio.below, demands);
+  const version = over(ratio.above, held) / over(ratio.below, held);
+  if (!Number.isFinite(native) || native === 0 || !Number.isFinite(version)) return null;
+  const nativeLines = [...new Set(demands.flatMap((demand) => (ratio.above(demand) > 0 ? demand.lines : [])))];
+  if (version === 0 && !isLeftOut(ratio.above, demands, held)) return null;
+  const counted = held.filter((mass) => ratio.above(mass) > 0);
+  const instead =
+    counted.length === 1 && counted[0] !== undefined ? insteadOf(counted[0], native, ratio, comparison) : null;
+  return {
+    name: ratio.name,
+    native,
+    version,
+    drift: version / native - 1,
+    limit: limitAt(ratio, over(ratio.below, held)),
+    lines: counted.map(({ line }) => line),
+    nativeLines,
+    instead,
+  };
+}
+
+function over(side: Side, held: readonly Held[]): number {
+  return held.reduce((sum, mass) => sum + side(mass) * mass.grams, 0);
+}
+
+function overNative(side: Side, demands: readonly Demand[]): number {
+  return demands.reduce((sum, demand) => sum + side(demand) * gramsOf(demand), 0);
+}
+
+/**
+ * Whether a version has nothing at all of what a ratio counts, not merely another food in its place (another yeast). Another seasoning is a
+ * matter of taste.
+ */
+function isLeftOut(above: Side, demands: readonly Demand[], held: readonly Held[]): boolean {
+  const counted = demands.filter((demand) => above(demand) > 0);
+  const roles = counted.flatMap((demand) =>
+    demand.contents.filter((content) => above({ ...demand, contents: [content] }) > 0).map(({ role }) => role),
+  );
+  const lines = new Set(counted.flatMap((demand) => demand.lines));
+  const instead = held.filter((each) => each.lines.some((line) => lines.has(line)));
+  const served = instead.some(({ contents }) => contents.some(({ role }) => roles.includes(role)));
+  return !served && !roles.includes('seasoning');
+}
+
+/** The measure nearest to what would keep the ratio, if it does keep it. */
+function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: Comparison): Stated | null {
+  const { kitchen, ownWeights } = comparison;
+  const wanted = gramsThatKeep(held, native, ratio, comparison);
+  const { weighed, line } = held;
+  if (wanted === null || weighed === null || line.reading.pack !== null) return null;
+  const { low, dimension } = weighed;
+  if (low.grams === null || low.grams.isZero() || (dimension !== 'mass' && dimension !== 'volume')) return null;
+  const grams = new Exact(wanted);
+  const millilitres = low.millilitres?.times(grams).dividedBy(low.grams) ?? null;
+  const landed = land({ weighed: { grams, millilitres }, dimension, food: line.food, byWrapper: false }, kitchen);
+  if (landed === null) return null;
+  const stated = stateMeasure(landed.measure, false);
+  const again = middleGrams(weighStated(stated, weighingOf(line.reading, line.food, kitchen, ownWeights)));
+  const changed = comparison.held.map((each) => (each === held ? { ...each, grams: again } : each));
+  const below = over(ratio.below, changed);
+  const drift = over(ratio.above, changed) / below / native - 1;
+  return Math.abs(drift) <= limitAt(ratio, below) ? stated : null;
+}
+
+/** Grams of one line at which the ratio is the native one, all others as they are; null where none would do. */
+function gramsThatKeep(
+  held: Held,
+  native: number,
+  { above, below }: GuardedRatio,
+  comparison: Comparison,
+): number | null {
+  const others = comparison.held.filter((each) => each !== held);
+  const grams = (native * over(below, others)) / (above(held) - native * below(held));
+  return Number.isFinite(grams) && grams > 0 ? grams : null;
+}

@@ -1,0 +1,152 @@
+import { dimensionOf } from '../../amount/size.js';
+import { statedIn } from '../../amount/stated.js';
+import { Exact } from '../../exact.js';
+import type { Foods } from '../../food/find/find.js';
+import type { Food } from '../../food/food.js';
+import { fromGrams, type StatedWeights, type Weighed } from '../../food/weigh.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
+import type { Line, Part, Recipe } from '../../recipe/recipe.js';
+import { isOptional } from '../../version/beside.js';
+import { eggLines } from '../../version/egg/egg-lines.js';
+import { type WeighedAmount, weighingOf, weighNeed } from '../../version/weigh/weigh-line.js';
+import { contentsOf } from '../ratio/contents.js';
+import type { Weights } from '../weights.js';
+import type { Demand } from './demand.js';
+
+/** What demands are made from. */
+export interface DemandContext {
+  recipe: Recipe;
+  native: Kitchen;
+  kitchen: Kitchen;
+  foods: Foods;
+  ownWeights: StatedWeights;
+  weights: Weights;
+}
+
+const offersNothing = {
+  choices: [],
+  state: () => {
+    throw new RangeError('No choice was offered.');
+  },
+  wholes: [],
+  stepGrams: 0,
+};
+
+/**
+ * Every line of a part that states an amount, as what has to be had in the other kitchen; stand-ins merged with lines of the same food.
+ * Nothing is offered for them yet.
+ */
+export function demandsOf(part: Part, context: DemandContext): Demand[] {
+  const demands: Demand[] = [];
+  for (const line of part.native.lines) {
+    if (statedIn(line.reading) === null) continue;
+    for (const demand of ofLine(line, context)) {
+      const same = demand.food === null ? undefined : demands.find((other) => mergeable(other, demand));
+      if (same === undefined) demands.push(demand);
+      else merge(same, demand);
+    }
+  }
+  return demands;
+}
+
+/** Only what a stand-in brings is merged: two lines of one food that the author kept apart stay apart. */
+function mergeable(one: Demand, other: Demand): boolean {
+  const standsIn = [one, other].some(({ lines, food }) => lines.some((line) => line.food !== food));
+  const keptApart = one.lines.some((line) => other.lines.some((each) => each.food === line.food));
+  return standsIn && !keptApart && one.food === other.food && one.base === other.base;
+}
+
+function merge(into: Demand, from: Demand): void {
+  // The line of the food itself says how it is measured.
+  if (from.lines.some((line) => line.food === from.food)) into.reading = from.reading;
+  into.lines.push(...from.lines);
+  into.portions.push(...from.portions);
+  into.quantity += from.quantity;
+  into.spread = Math.max(into.spread, from.spread);
+  into.weight = Math.max(into.weight, from.weight);
+  into.need = sum(into.need, from.need);
+  into.low = sum(into.low, from.low);
+  into.weighed = { ...into.weighed, drainedGrams: null };
+}
+
+function sum(one: Weighed, other: Weighed): Weighed {
+  const plus = (a: Exact | null, b: Exact | null): Exact | null => (a === null || b === null ? null : a.plus(b));
+  return { grams: plus(one.grams, other.grams), millilitres: plus(one.millilitres, other.millilitres) };
+}
+
+function ofLine(line: Line, context: DemandContext): Demand[] {
+  const { native, kitchen, foods, ownWeights } = context;
+  const weighed = weighNeed(line.reading, weighingOf(line.reading, line.food, native, ownWeights), kitchen);
+  if (weighed === null) return [];
+  const need = middle(weighed);
+  const sold = line.food === null || line.food.role === 'cure' ? null : soldIn(line.food, kitchen.id);
+  const standIn =
+    sold?.sold === false ? sold.standIns.find(({ parts }) => parts.every((each) => foods.has(each.food))) : undefined;
+  const [only, ...others] = standIn?.parts ?? [];
+  if (standIn === undefined || only === undefined || (need.grams === null && others.length > 0))
+    return [demandFor(line, line.food, { need, low: weighed.low }, weighed, context)];
+  // A pinch of one salt is a pinch of another.
+  if (need.grams === null)
+    return [demandFor(line, foods.get(only.food) ?? line.food, { need, low: weighed.low }, weighed, context)];
+  return standIn.parts.flatMap(({ food: id, share }) => {
+    const food = foods.get(id);
+    if (food === undefined) return [];
+    const scales = { units: kitchen.units, prep: '', stated: ownWeights };
+    const shareOf = ({ grams }: Weighed): Weighed =>
+      grams === null ? { grams, millilitres: null } : fromGrams(grams.times(share), food, scales);
+    return [demandFor(line, food, { need: shareOf(need), low: shareOf(weighed.low) }, weighed, context)];
+  });
+}
+
+/** A range counts by its geometric mean. */
+export function middle({ low, high }: Pick<WeighedAmount, 'low' | 'high'>): Weighed {
+  if (high === null) return low;
+  const mean = (a: Exact | null, b: Exact | null): Exact | null =>
+    a === null || b === null ? null : a.times(b).sqrt();
+  return { grams: mean(low.grams, high.grams), millilitres: mean(low.millilitres, high.millilitres) };
+}
+
+function demandFor(
+  line: Line,
+  food: Food | null,
+  { need, low }: { need: Weighed; low: Weighed },
+  weighed: WeighedAmount,
+  context: DemandContext,
+): Demand {
+  const term = statedIn(line.reading)?.statements[0]?.[0];
+  const spread = term == null || term.high === null || term.low.isZero() ? 1 : term.high.dividedBy(term.low).toNumber();
+  const base = need.grams !== null ? 'g' : need.millilitres !== null ? 'ml' : 'count';
+  const counted = (weighed.count ?? new Exact(1)).times(Math.sqrt(spread));
+  const loose = eggLines(context.recipe).loose.has(line.reading);
+  return {
+    ...offersNothing,
+    lines: [line],
+    portions: [low],
+    food,
+    reading: line.reading,
+    need,
+    low,
+    weighed,
+    base,
+    quantity: (need.grams ?? need.millilitres ?? counted).toNumber(),
+    spread,
+    weight: loose ? 0 : weightOf(line, food, context),
+    loose,
+    contents: food === null || loose ? [] : contentsOf(food, context.foods),
+  };
+}
+
+/** Gestures have no size to drift from; seasonings matter less, and what is served beside the dish not at all. */
+function weightOf(line: Line, food: Food | null, { weights }: DemandContext): number {
+  const unit = line.reading.amounts[0]?.unit;
+  if (isOptional(line) || unit === 'pinch' || unit === 'dash' || unit === 'handful') return 0;
+  if (food?.role === 'seasoning') return weights.seasoning;
+  return weights.plain;
+}
+
+/** Whether the author counts pieces of it. */
+export function isCounted({ reading }: Demand): boolean {
+  const unit = reading.amounts[0]?.unit;
+  return reading.pack === null && unit !== undefined && dimensionOf(unit) === 'count';
+}

@@ -1,0 +1,78 @@
+import type { Stated } from '../../amount/stated.js';
+import type { Exact } from '../../exact.js';
+import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { type WeighedAmount, weighingOf, weighStated } from '../../version/weigh/weigh-line.js';
+import type { Demand } from './demand.js';
+import { type DemandContext, isCounted, middle } from './demands-of.js';
+
+/** What a chosen amount weighs in the kitchen that it is chosen for; null where nothing is known of it. */
+export function weighChosen(
+  { reading, food, lines }: Demand,
+  stated: Stated,
+  { kitchen, ownWeights }: DemandContext,
+): WeighedAmount | null {
+  const weighing = { ...weighingOf(reading, food, kitchen, ownWeights), sizeWord: '' };
+  const own = lines.some((line) => line.food === food);
+  // A stand-in is not grated because the food was; pieces keep their size.
+  return weighStated(stated, {
+    ...weighing,
+    prep: own ? weighing.prep : '',
+    sizeWord: isPieces(stated) && own ? (reading.size?.text ?? '') : '',
+  });
+}
+
+function isPieces({ eggSize, pack, statements }: Stated): boolean {
+  return eggSize === null && pack === null && statements[0]?.[0]?.unit !== 'count';
+}
+
+/**
+ * A chosen amount over the native need, exactly: drained against drained where both are known, weight against weight, else volume or
+ * count; a range by its geometric mean.
+ *
+ * @param chosen What the chosen amount weighs.
+ * @returns Null where they cannot be compared (a pinch).
+ */
+export function exactShare(
+  demand: Demand,
+  stated: Stated,
+  chosen: WeighedAmount | null,
+  context: DemandContext,
+): Exact | null {
+  if (chosen === null) return null;
+  const native = demand.weighed;
+  if (chosen.drainedGrams !== null && native.drainedGrams !== null && demand.lines.length === 1)
+    return chosen.drainedGrams.dividedBy(native.drainedGrams);
+  const drained = drainedOf(demand, stated, context);
+  if (drained !== null) return ratio(drained, demand.need.grams);
+  const { grams, millilitres } = middle(chosen);
+  return (
+    ratio(grams, demand.need.grams) ??
+    ratio(millilitres, demand.need.millilitres) ??
+    (chosen.dimension === native.dimension && demand.base === 'count' ? countsOf(stated, demand) : null)
+  );
+}
+
+/** Drained weight of whole packs for a need that was measured out of none; null where net weights count. */
+function drainedOf(demand: Demand, { pack, statements }: Stated, { kitchen }: DemandContext): Exact | null {
+  const { food, lines, reading } = demand;
+  const count = statements[0]?.[0];
+  const own = food !== null && lines.every((line) => line.food === food) && reading.pack === null && !isCounted(demand);
+  if (!own || pack === null || count === undefined) return null;
+  const sold = soldIn(food, kitchen.id);
+  const same = sold?.packs.find(({ size, unit }) => size.equals(pack.size) && unit === pack.unit);
+  if (sold === null || !isUseWhole(sold) || same?.drainedGrams == null) return null;
+  const counted = count.high === null ? count.low : count.low.times(count.high).sqrt();
+  return same.drainedGrams.times(counted);
+}
+
+function ratio(chosen: Exact | null, need: Exact | null): Exact | null {
+  return chosen === null || need === null || need.isZero() ? null : chosen.dividedBy(need);
+}
+
+function countsOf(stated: Stated, { reading }: Demand): Exact | null {
+  const [own, native] = [stated.statements[0]?.[0], reading.amounts[0]];
+  if (own === undefined || native === undefined || own.unit !== native.unit) return null;
+  const mean = ({ low, high }: { low: Exact; high: Exact | null }): Exact =>
+    high === null ? low : low.times(high).sqrt();
+  return ratio(mean(own), mean(native));
+}

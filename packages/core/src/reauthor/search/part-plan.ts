@@ -1,0 +1,92 @@
+import type { Part } from '../../recipe/recipe.js';
+import { anchorLine } from '../anchor-line.js';
+import { offerContext } from '../offer/offer-context.js';
+import { offerFor } from '../offer/offer-for.js';
+import { packOffer } from '../offer/pack-offer.js';
+import { type Constraint, constraintsOf, type GuardedRatio } from '../ratio/constraint.js';
+import { guardedRatios } from '../ratio/guarded-ratios.js';
+import { anchorSpan, type BatchSpan, packSpan, type Weights } from '../weights.js';
+import type { Demand, Offer } from './demand.js';
+import { type DemandContext, demandsOf } from './demands-of.js';
+
+/** A part of a recipe made ready for the search. */
+export interface PartPlan {
+  part: Part;
+  demands: Demand[];
+  ratios: GuardedRatio[];
+  constraintsAt(batch: number): Constraint[];
+  /** What is offered to a demand however far from its need, for where nothing is near. */
+  beyond(demand: Demand): Offer;
+  /** The same of its packs alone, which an anchor has to come in; null where it comes in none. */
+  packsBeyond(demand: Demand): Offer | null;
+}
+
+/** All parts of a recipe, with the demand that an explicit anchor names. */
+export interface Plans {
+  plans: PartPlan[];
+  /** Null where no anchor is asked for, undefined where none is found by that name. */
+  anchor: Demand | null | undefined;
+  /** Batches that choices are offered for. */
+  batches: BatchSpan;
+}
+
+/** Demands, offers and guarded ratios of a recipe in another kitchen. */
+export function planParts(context: DemandContext, anchorName: string | null): Plans {
+  const parts = context.recipe.parts.map((part) => ({ part, demands: demandsOf(part, context) }));
+  const all = parts.flatMap(({ demands }) => demands);
+  const anchor = anchorName === null ? null : anchorNamed(anchorName, all);
+  const batches = anchor == null ? packSpan : anchorSpan;
+  const offers = offerContext(context, batches);
+  for (const demand of all) Object.assign(demand, offerFor(demand, offers));
+  // A food that is not used whole may still be asked to come out in whole packs.
+  if (anchor != null && anchor.wholes.length === 0) Object.assign(anchor, packOffer(anchor, offers) ?? {});
+  return { plans: parts.map(({ part, demands }) => planDemands(part, demands, context)), anchor, batches };
+}
+
+/** Demands, offers and guarded ratios of one part by itself. */
+export function planPart(part: Part, context: DemandContext): PartPlan {
+  const demands = demandsOf(part, context);
+  const offers = offerContext(context, packSpan);
+  for (const demand of demands) Object.assign(demand, offerFor(demand, offers));
+  return planDemands(part, demands, context);
+}
+
+const anyBatch: BatchSpan = { least: 1 / 20, most: 20 };
+
+function planDemands(part: Part, demands: Demand[], context: DemandContext): PartPlan {
+  const ratios = guardedRatios(demands, context);
+  weighGuarded(demands, ratios, context.weights);
+  return {
+    part,
+    demands,
+    ratios,
+    constraintsAt: (batch) => constraintsOf(ratios, batch),
+    beyond: (demand) => offerFor(demand, offerContext(context, anyBatch)),
+    packsBeyond: (demand) => packOffer(demand, offerContext(context, anyBatch)),
+  };
+}
+
+/** The demand of the line that an anchor names, or of a stand-in by its own name. */
+function anchorNamed(name: string, demands: readonly Demand[]): Demand | undefined {
+  const line = anchorLine(
+    name,
+    demands.flatMap(({ lines }) => lines),
+  );
+  const id = name.trim().toLowerCase().replaceAll(' ', '-');
+  return demands.find(({ lines, food }) => (line === null ? food?.id === id : lines.includes(line)));
+}
+
+/** A line in a guarded ratio weighs more; salt, a seasoning and an optional line have their own weight. */
+function weighGuarded(demands: readonly Demand[], ratios: readonly GuardedRatio[], weights: Weights): void {
+  demands.forEach((demand, at) => {
+    if (demand.weight === 0 || demand.food?.role === 'seasoning') return;
+    if (demand.food?.role === 'salt') {
+      demand.weight = weights.salt;
+      return;
+    }
+    const guarded = ratios.some(
+      ({ numerator, denominator, ofWhole }) => (numerator[at] ?? 0) > 0 || (!ofWhole && (denominator[at] ?? 0) > 0),
+    );
+    if (guarded) demand.weight = weights.guarded;
+  });
+}

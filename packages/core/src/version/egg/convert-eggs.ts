@@ -1,0 +1,36 @@
+import type { LineReading } from '../../amount/reading.js';
+import type { Stated } from '../../amount/stated.js';
+import type { Exact } from '../../exact.js';
+import { eggsOfSize, wholeEggsFor } from '../../kitchen/egg.js';
+import type { Conversion } from '../convert/convert-amount.js';
+import { unlanded } from '../convert/land.js';
+import { wholeLimit } from '../convert/whole-packs.js';
+import type { WeighedAmount } from '../weigh/weigh-line.js';
+import { endsOf, rangeOf } from '../weigh/weighed-ends.js';
+
+/** As many as the author counts, of the size that the others are, where one is named at all. */
+export function looseEggs(stated: Stated, { size }: LineReading, { kitchen, eggs }: Conversion): Stated {
+  const other = eggs?.size ?? null;
+  const eggSize = size === null || other === null || other.name === kitchen.eggs.usual ? null : other.name;
+  return { ...stated, statements: stated.statements.slice(0, 1), eggSize };
+}
+
+/** @param part What is used of each egg. */
+export function convertEggs(
+  stated: Stated,
+  weighed: WeighedAmount,
+  part: Exact,
+  { kitchen, eggs: all }: Conversion,
+): Stated {
+  const needs = endsOf(weighed).flatMap(({ grams }) => grams?.dividedBy(part) ?? []);
+  const together = all?.size == null ? null : eggsOfSize(all.size, needs, wholeLimit);
+  const [eggs, more] = together ?? wholeEggsFor(kitchen, needs, wholeLimit) ?? [];
+  if (eggs === undefined) return { ...(unlanded(weighed.low, kitchen) ?? stated), approx: stated.approx };
+  const usual = eggs.size.name === kitchen.eggs.usual;
+  return {
+    statements: [[rangeOf(eggs.count, more?.count ?? null)]],
+    pack: null,
+    eggSize: usual ? null : eggs.size.name,
+    approx: stated.approx,
+  };
+}

@@ -1,0 +1,121 @@
+import { dimensionOf } from '../../amount/size.js';
+import { type Stated, statedIn } from '../../amount/stated.js';
+import type { Exact } from '../../exact.js';
+import type { Foods } from '../../food/find/find.js';
+import type { Food } from '../../food/food.js';
+import { nameIn } from '../../food/name.js';
+import { fromGrams, type Weighed } from '../../food/weigh.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
+import type { Line } from '../../recipe/recipe.js';
+import { type Conversion, convertWeighed } from '../convert/convert-amount.js';
+import { judgeLine } from '../judge/judge-line.js';
+import type { FurtherFood, LineNote, VersionLine } from '../version.js';
+import { type WeighedAmount, weighStated } from '../weigh/weigh-line.js';
+import { problemsOfWords } from '../words/about-words.js';
+import { standInEdits, withFurther } from '../words/stand-in-words.js';
+import { furtherInWords } from '../words/words-in-line.js';
+import { driftOf } from './drift-of.js';
+
+/** One food of a stand-in with its amount. */
+interface StandInPart {
+  food: Food;
+  stated: Stated;
+  /** What is asked of it, and what the amount weighs. */
+  need: Weighed;
+  weighed: Weighed;
+}
+
+/**
+ * A line whose food is not sold in the kitchen, with what takes its place by weight.
+ *
+ * @returns Null where the food is sold, where nothing takes its place, or where its weight is not known.
+ */
+export function standInLine(
+  line: Line,
+  amount: WeighedAmount | null,
+  conversion: Conversion,
+  tolerance: Exact,
+  foods: Foods,
+): VersionLine | null {
+  const { kitchen } = conversion;
+  const parts = amount === null || line.name === null ? [] : standInFor(line, amount, conversion, foods);
+  const first = parts[0];
+  if (first === undefined || amount === null || line.food === null) return null;
+  const judged = parts.map((part) => judgeLine(line, part, kitchen, tolerance));
+  const { together, alone, names } = standInEdits(line, parts, kitchen);
+  const further = furtherInWords(line, conversion);
+  const [own, ...also] = parts.map(
+    ({ food, stated, need, weighed }, at): FurtherFood => ({
+      food,
+      name: names[at] ?? null,
+      stated,
+      native: need,
+      chosen: weighed,
+      portion: weighed,
+      drift: driftOf(need, weighed),
+      bought: judged[at]?.bought ?? null,
+      alone: withFurther(alone[at] ?? [], further),
+    }),
+  );
+  if (own === undefined) return null;
+  return {
+    line,
+    ...own,
+    edits: [...together, ...further],
+    also,
+    problems: [...problemsOfWords(line, conversion.native), ...judged.flatMap(({ problems }) => problems)],
+    notes: [noteFor(line.food, parts, conversion)],
+  };
+}
+
+/** What takes the place of a food that is not sold, by weight; empty where the food is sold, or nothing does. */
+export function standInFor(
+  { food: own, reading }: Pick<Line, 'food' | 'reading'>,
+  { low, high }: WeighedAmount,
+  conversion: Conversion,
+  foods: Foods,
+): StandInPart[] {
+  const { kitchen, ownWeights } = conversion;
+  const sold = own === null ? null : soldIn(own, kitchen.id);
+  if (sold === null || sold.sold) return [];
+  const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
+  if (low.grams === null) return countAgain(reading, standIn?.parts ?? [], low, foods);
+  return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
+    const food = foods.get(id);
+    if (food === undefined) return [];
+    const weighing = { food, kitchen, prep: '', sizeWord: '', container: null, ownWeights };
+    const shareOf = ({ grams }: Weighed): Weighed =>
+      grams === null
+        ? { grams, millilitres: null }
+        : fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: ownWeights });
+    const ends = { low: shareOf(low), high: high === null ? null : shareOf(high) };
+    const stated = convertWeighed(reading, ends, food, conversion);
+    return [{ food, stated, need: ends.low, weighed: weighStated(stated, weighing)?.low ?? ends.low }];
+  });
+}
+
+/** A pinch of one salt is a pinch of another, and a slice a slice, where nobody knows what it weighs. */
+function countAgain(
+  reading: Line['reading'],
+  [only, ...others]: readonly { food: string }[],
+  low: Weighed,
+  foods: Foods,
+): StandInPart[] {
+  const food = only === undefined ? undefined : foods.get(only.food);
+  const written = statedIn(reading);
+  const unit = written?.statements[0]?.[0]?.unit;
+  const isCounted = written?.pack === null && unit !== undefined && dimensionOf(unit) === 'count';
+  if (food === undefined || others.length > 0 || written === null || !isCounted) return [];
+  return [{ food, stated: { ...written, statements: written.statements.slice(0, 1) }, need: low, weighed: low }];
+}
+
+/** What it stands in for, and the allergens that it adds. */
+function noteFor(food: Food, parts: readonly StandInPart[], { native, kitchen }: Conversion): LineNote {
+  const allergens = parts.flatMap((part) => part.food.allergens).filter((each) => !food.allergens.includes(each));
+  return {
+    kind: 'stand-in',
+    food: nameIn(food, native.id).many,
+    kitchen: kitchen.name,
+    allergens: [...new Set(allergens)],
+  };
+}

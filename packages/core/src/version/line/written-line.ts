@@ -1,0 +1,40 @@
+import { statedIn } from '../../amount/stated.js';
+import type { Exact } from '../../exact.js';
+import type { StatedWeights, Weighed } from '../../food/weigh.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
+import type { Line } from '../../recipe/recipe.js';
+import { judgeLine } from '../judge/judge-line.js';
+import type { VersionLine } from '../version.js';
+import { weighingOf, weighReading } from '../weigh/weigh-line.js';
+import { problemsOfWords } from '../words/about-words.js';
+
+/** Nothing is known of its weight. */
+export const unweighed: Weighed = { grams: null, millilitres: null };
+
+/**
+ * A line as an author wrote it for a kitchen, judged there.
+ *
+ * @param tolerance How far its amount may be from a measure, as a fraction.
+ */
+export function writtenLine(line: Line, kitchen: Kitchen, ownWeights: StatedWeights, tolerance: Exact): VersionLine {
+  const { food, reading } = line;
+  const stated = statedIn(reading);
+  const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights))?.low ?? unweighed;
+  const { bought, problems } = judgeLine(line, { stated, weighed, food }, kitchen, tolerance);
+  return {
+    line,
+    food,
+    name: null,
+    edits: [],
+    alone: [],
+    also: [],
+    stated,
+    native: weighed,
+    chosen: weighed,
+    portion: weighed,
+    drift: null,
+    bought,
+    problems: [...problemsOfWords(line, kitchen), ...problems],
+    notes: food?.role === 'cure' ? [{ kind: 'as-written' }] : [],
+  };
+}

@@ -1,0 +1,239 @@
+import { type UnsizedContainer, unsizedContainer } from '../../amount/container.js';
+import { fillFactor } from '../../amount/fill.js';
+import type { LineReading } from '../../amount/reading.js';
+import { dimensionOf, isMassUnit, isVolumeUnit } from '../../amount/size.js';
+import { type Stated, statedIn, type Term } from '../../amount/stated.js';
+import type { Dimension } from '../../amount/unit.js';
+import type { Exact } from '../../exact.js';
+import type { Food, Pack } from '../../food/food.js';
+import { fromGrams, nothing, pieceKey, type StatedWeights, type Weighed, weigh } from '../../food/weigh.js';
+import { eggSizeNamed, partOfEgg, sameEggs } from '../../kitchen/egg.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
+import { gramsByWrapper } from '../../kitchen/measure/wrapper.js';
+import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { packMeant } from '../../kitchen/shop/unsized-pack.js';
+import { samePack } from '../convert/whole-packs.js';
+
+/** Both ends of what an amount weighs. */
+export interface WeighedAmount {
+  low: Weighed;
+  high: Weighed | null;
+  dimension: Dimension;
+  /** Drained grams, where the line says drained and its pack has a sourced figure. */
+  drainedGrams: Exact | null;
+  /** The shop's pack, where packs are counted. */
+  pack: Pack | null;
+  /** How many packs or pieces. */
+  count: Exact | null;
+}
+
+/** Everything needed to weigh an amount in the kitchen where it stands. */
+export interface Weighing {
+  food: Food | null;
+  kitchen: Kitchen;
+  prep: string;
+  sizeWord: string;
+  /** The container of a line that counts some and does not say what they hold. */
+  container: UnsizedContainer | null;
+  ownWeights: StatedWeights;
+}
+
+/** The preparation in which a food is measured: `1 cup sifted flour` is sifted first, `1 cup flour, sifted` afterwards. */
+function measuredAs({ text, prep, food }: LineReading): string {
+  if (!/\bsifted\b/i.test(prep) || food === null) return prep;
+  return /\bsifted\b/i.test(text.slice(0, food.span.end)) ? prep : prep.replace(/\bsifted\b/i, '');
+}
+
+/** How an ingredient line is weighed. */
+export function weighingOf(
+  reading: LineReading,
+  food: Food | null,
+  kitchen: Kitchen,
+  ownWeights: StatedWeights,
+): Weighing {
+  return {
+    food,
+    kitchen,
+    prep: measuredAs(reading),
+    sizeWord: reading.size?.text ?? '',
+    container: unsizedContainer(reading),
+    ownWeights,
+  };
+}
+
+/** What an amount weighs where it stands; null for a line with no amount. */
+export function weighStated(stated: Stated | null, weighing: Weighing): WeighedAmount | null {
+  const terms = stated?.statements[0];
+  const first = terms?.[0];
+  if (stated === null || terms === undefined || first === undefined) return null;
+  if (stated.pack !== null) return weighPacks(stated, weighing);
+  const unit = first.unit;
+  const usual = isContainer(unit) ? unsizedPack(unit, weighing) : null;
+  if (usual !== null && usual.unit === 'count' && partOfEgg(weighing.food) !== null)
+    return weighStated({ ...stated, statements: [[piecesIn(first, usual)]] }, weighing);
+  if (usual !== null) return counted(first.low, first.high, usual, weighing);
+  const each = (value: Exact, { unit: of, fill }: Term): Weighed =>
+    weighTerm(value.times(fillFactor(fill, of)), of, stated, weighing);
+  const low = sum(terms.map((term) => each(term.low, term)));
+  const ranged = terms.some((term) => term.high !== null);
+  const high = ranged ? sum(terms.map((term) => each(term.high ?? term.low, term))) : null;
+  const count = dimensionOf(unit) === 'count' ? first.low : null;
+  return { low, high, dimension: dimensionOf(unit), drainedGrams: null, pack: null, count };
+}
+
+/** What the native line weighs. */
+export function weighReading(reading: LineReading, weighing: Weighing): WeighedAmount | null {
+  return weighStated(statedIn(reading), weighing);
+}
+
+/**
+ * What another kitchen needs of the native line. Of a can that is drained only what is drained is needed, where its shops sell the food in
+ * no packs that are used whole: what is in a vacuum pack has no liquid.
+ *
+ * @param weighing In the kitchen where the line was written.
+ */
+export function weighNeed(reading: LineReading, weighing: Weighing, kitchen: Kitchen): WeighedAmount | null {
+  const weighed = weighReading(reading, weighing);
+  const { food } = weighing;
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (weighed === null || sold === null || !sold.sold || isUseWhole(sold)) return weighed;
+  const { low, high, drainedGrams, count } = weighed;
+  if (drainedGrams === null || low.grams === null || count === null || count.isZero()) return weighed;
+  if (samePack(low.grams.dividedBy(count), sold) !== null) return weighed;
+  const share = drainedGrams.dividedBy(low.grams);
+  const drainedOf = ({ grams }: Weighed): Weighed =>
+    grams === null ? { grams, millilitres: null } : fromGrams(grams.times(share), food, scales(weighing));
+  return {
+    ...weighed,
+    low: drainedOf(low),
+    high: high === null ? null : drainedOf(high),
+    drainedGrams: null,
+    pack: null,
+    count: null,
+  };
+}
+
+/** A carton of eggs is a dozen eggs of the kitchen's size, not so many grams. */
+function piecesIn({ low, high }: Term, { size }: Pack): Term {
+  return { low: low.times(size), high: high?.times(size) ?? null, unit: 'count' };
+}
+
+function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stated, weighing: Weighing): Weighed {
+  const { food, kitchen } = weighing;
+  if (partOfEgg(food) !== null && unit === 'count') {
+    const grams = eggGrams(stated, weighing);
+    return grams === null ? { grams: null, millilitres: null } : fromGrams(value.times(grams), food, scales(weighing));
+  }
+  const marked = food === null ? null : gramsByWrapper(value, unit, food, kitchen);
+  if (marked !== null) return fromGrams(marked, food, scales(weighing));
+  const pieceSize = `${weighing.sizeWord} ${weighing.prep}`;
+  return weigh(value, unit, food, {
+    ...scales(weighing),
+    prep: dimensionOf(unit) === 'count' ? pieceSize : weighing.prep,
+  });
+}
+
+/** One egg, its white or its yolk: as the author weighed it, or as the kitchen's class says. */
+function eggGrams({ eggSize }: Stated, { food, kitchen, sizeWord, ownWeights }: Weighing): Exact | null {
+  const own = ownWeights.eggs.get(food?.id ?? '');
+  const size = eggSizeNamed(kitchen, eggSize ?? sizeWord);
+  if (own !== undefined && own.size === size?.name && sameEggs(own.kitchen, kitchen)) return own.grams;
+  return size?.edibleGrams.times(partOfEgg(food) ?? 1) ?? null;
+}
+
+function scales({ kitchen, prep, ownWeights }: Weighing): Parameters<typeof weigh>[3] {
+  return { units: kitchen.units, prep, stated: ownWeights };
+}
+
+function weighPacks(stated: Stated, weighing: Weighing): WeighedAmount | null {
+  const count = stated.statements[0]?.[0];
+  const { pack } = stated;
+  if (count === undefined || pack === null) return null;
+  const { food, kitchen } = weighing;
+  const label = labelGrams(pack, weighing);
+  const listed = food === null || label.grams === null ? null : samePack(label.grams, soldIn(food, kitchen.id));
+  const each = label.grams === null ? label : fromGrams(label.grams, food, scales(weighing));
+  const times = (factor: Exact): Weighed => ({
+    grams: each.grams?.times(factor) ?? null,
+    millilitres: each.millilitres?.times(factor) ?? null,
+  });
+  const dimension = isMassUnit(pack.unit) ? 'mass' : isVolumeUnit(pack.unit) ? 'volume' : 'count';
+  return {
+    low: times(count.low),
+    high: count.high === null ? null : times(count.high),
+    dimension,
+    drainedGrams: drained(count.low, listed, weighing),
+    pack: listed,
+    count: count.low,
+  };
+}
+
+/** A label in volume carries its grams: the shop's own figure for that size, else by density. */
+function labelGrams(pack: NonNullable<Stated['pack']>, weighing: Weighing): Weighed {
+  const { food, kitchen } = weighing;
+  const listed =
+    food === null ? undefined : soldIn(food, kitchen.id)?.packs.find((each) => isLabelled(each, pack, food));
+  if (listed !== undefined) return { grams: listed.grams, millilitres: null };
+  // `4 (6 to 8-oz) fillets` count by the middle of both.
+  const size = pack.sizeHigh == null ? pack.size : pack.size.times(pack.sizeHigh).sqrt();
+  const measured = weigh(size, pack.unit, food, scales(weighing));
+  return { ...measured, grams: spoonedOut(pack.unit, measured.grams, weighing)?.grams ?? measured.grams };
+}
+
+/**
+ * The shop's pack that is meant where a packet's spoons are told instead of its label: `1 packet (2¼ tsp)` of yeast is the usual one,
+ * which weighs what its label says.
+ */
+function spoonedOut(unit: string, grams: Exact | null, { food, kitchen }: Weighing): Pack | null {
+  if (!spoons.has(unit) || grams === null || food === null) return null;
+  const far = (pack: Pack): Exact => pack.grams.dividedBy(grams).ln().abs();
+  const near = (soldIn(food, kitchen.id)?.packs ?? []).filter((pack) => far(pack).lessThanOrEqualTo(spoonedLimit));
+  return near.sort((a, b) => far(a).comparedTo(far(b)))[0] ?? null;
+}
+
+const spoons: ReadonlySet<string> = new Set(['tsp', 'tbsp']);
+/** A spoon of a powder differs so much from cook to cook, as a logarithm. Common practice, no source. */
+const spoonedLimit = '0.3';
+
+/** Whether a shop's pack is the one that is written. The ounces on a carton of something that pours are fluid ones. */
+export function isLabelled(pack: Pack, written: { size: Exact; unit: string }, food: Food): boolean {
+  if (!pack.size.equals(written.size)) return false;
+  return pack.unit === written.unit || (food.pours && pack.unit === 'floz' && written.unit === 'oz');
+}
+
+function drained(count: Exact, pack: Pack | null, { prep }: Weighing): Exact | null {
+  return pack?.drainedGrams != null && /\bdrained\b/i.test(prep) ? pack.drainedGrams.times(count) : null;
+}
+
+/** Whether a unit counts containers of the shop. */
+export function isContainer(unit: string): unit is 'can' | 'tin' | 'packet' {
+  return unit === 'can' || unit === 'tin' || unit === 'packet';
+}
+
+/** `1 can butter beans`: the size that a cook there takes. What the author says that one weighs goes before. */
+function unsizedPack(unit: 'can' | 'tin' | 'packet', { food, kitchen, container, ownWeights }: Weighing): Pack | null {
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  if (food === null || sold === null || ownWeights.perPiece.has(pieceKey(food.id, unit))) return null;
+  return packMeant(sold, container ?? { word: unit, size: null });
+}
+
+function counted(low: Exact, high: Exact | null, pack: Pack, weighing: Weighing): WeighedAmount {
+  const of = (count: Exact): Weighed => fromGrams(pack.grams.times(count), weighing.food, scales(weighing));
+  return {
+    low: of(low),
+    high: high === null ? null : of(high),
+    dimension: weighing.food?.pours ? 'volume' : 'mass',
+    drainedGrams: drained(low, pack, weighing),
+    pack,
+    count: low,
+  };
+}
+
+function sum(parts: readonly Weighed[]): Weighed {
+  const total = (pick: (part: Weighed) => Exact | null): Exact | null =>
+    parts.reduce<Exact | null>((acc, part) => {
+      const value = pick(part);
+      return acc === null || value === null ? null : acc.plus(value);
+    }, nothing);
+  return { grams: total((part) => part.grams), millilitres: total((part) => part.millilitres) };
+}

@@ -1,0 +1,130 @@
+import type { LineReading, Quantity } from '../../amount/reading.js';
+import { isMassUnit } from '../../amount/size.js';
+import { type Stated, sameStated, statedIn } from '../../amount/stated.js';
+import { writeStated, writeStatement, writeTerm } from '../../amount/write.js';
+import { type HowMany, inNumber, translateName } from '../../food/name.js';
+import { partOfEgg, sameEggs } from '../../kitchen/egg.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
+import type { Line } from '../../recipe/recipe.js';
+import type { Conversion } from '../convert/convert-amount.js';
+import type { Edit, PlacedProblem } from '../version.js';
+import { againInWords, saidAgain } from './again-in-words.js';
+import { isLoneSpoon } from './ambiguous-unit.js';
+import { countWordEdits, nameBehindCountWord } from './count-word-edits.js';
+import { amountEdits } from './edit.js';
+import { eggSizeInWords } from './egg-size-in-words.js';
+import { convertFurther, foodOfFurther } from './further.js';
+import { hasWords } from './has-words.js';
+
+/** What to replace in a line's words so that it states another amount. */
+export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitchen, conversion?: Conversion): Edit[] {
+  if (stated === null || line.reading.amounts.length === 0) return [];
+  const isEgg = partOfEgg(line.food) !== null && stated.pack === null;
+  const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
+  const size = isEgg ? eggSizeInWords(line, stated.eggSize, kitchen, stands) : null;
+  const spoken = size === null ? stated : { ...stated, eggSize: size.beforeName };
+  const counted = countWordEdits(line, stated, stands, kitchen);
+  // A second statement in a unit that nobody there reads, nor in its own kitchen, falls away.
+  const isSayable = conversion === undefined || saidAgain(line, conversion).every(({ text }) => text !== null);
+  const edits =
+    stands && isSayable
+      ? [...(counted ?? []), ...againInWords(line, conversion)]
+      : (counted ?? sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
+  return [...edits, ...(size?.edits ?? [])];
+}
+
+/** Pieces whose weight stands behind them: the number and the weight are replaced where they stand. Null where it stands before them. */
+function sizeBehind({ reading }: Line, { statements, pack }: Stated): Edit[] | null {
+  const [counted] = reading.amountSpans;
+  if (reading.pack === null || pack === null || counted === undefined || pack.word !== '') return null;
+  if (reading.pack.span.start < counted.end || !isMassUnit(pack.unit)) return null;
+  const count = statements[0] ?? [];
+  const each = { low: pack.size, high: pack.sizeHigh ?? null, unit: pack.unit };
+  return [
+    { ...counted, text: writeStatement(count) },
+    { ...reading.pack.span, text: writeTerm(each) },
+  ];
+}
+
+/** A further statement of the same amount (`1¼ tsp (3.5 g)`) is as true in the other kitchen, but cups differ by a twentieth. */
+function readsTheSame({ reading }: Line, stated: Stated): boolean {
+  const own = statedIn(reading);
+  if (own === null || sameStated(own, stated)) return own !== null;
+  return (
+    own.statements[0]?.[0]?.unit !== 'cup' && sameStated({ ...own, statements: own.statements.slice(0, 1) }, stated)
+  );
+}
+
+/** What the author's eggs weigh is not what those of other shops do. */
+function weighOtherwise(conversion: Conversion | undefined): boolean {
+  return conversion !== undefined && !sameEggs(conversion.native, conversion.kitchen);
+}
+
+/** The kitchen's own name of the food, where it has another, and in another number where two eggs take the place of one. */
+export function nameInWords(line: Line, stated: Stated | null, kitchen: Kitchen): Edit[] {
+  const { food, name, reading } = line;
+  if (food === null || name === null) return [];
+  const { text: written, span } = name;
+  const isHead = line.text.slice(0, span.start).trim() === '';
+  // A capital is that of the line's head.
+  const spoken = isHead ? written : `${written.charAt(0).toLowerCase()}${written.slice(1)}`;
+  const translated = nameBehindCountWord(line, kitchen) ?? translateName(food, spoken, kitchen.id, howMany(reading));
+  const [was, is] = [severalIn(statedIn(reading)), severalIn(stated)];
+  const renumbered = was === null || is === null || was === is ? null : inNumber(food, translated ?? written, is);
+  const text = renumbered ?? translated;
+  if (text === null) return [];
+  return [{ start: span.start, end: span.end + saidInBrackets(line.text.slice(span.end), text), text }];
+}
+
+/** How long a bracket behind a name is that says the very word that takes its place: `cilantro (coriander)`. */
+function saidInBrackets(behind: string, name: string): number {
+  const close = behind.startsWith(' (') ? behind.indexOf(')') : -1;
+  return close > 0 && hasWords(name, behind.slice(2, close)) ? close + 1 : 0;
+}
+
+/** Whether more than one piece is counted: `1½ onions`, `½ onion`; null where none are. */
+function severalIn(stated: Stated | null): boolean | null {
+  const term = stated?.statements[0]?.[0];
+  if (stated === null || stated.pack !== null || term?.unit !== 'count') return null;
+  return (term.high ?? term.low).greaterThan(1);
+}
+
+/** A weight of a thing that is counted is of several: `500 g courgettes`. A cup of it is not counted. */
+function howMany({ amounts: [amount], pack }: LineReading): HowMany {
+  if (amount === undefined) return 'uncounted';
+  if (amount.unit !== 'count' || pack !== null) return isMassUnit(amount.unit) ? 'many' : 'uncounted';
+  return (amount.high ?? amount.low).gt(1) ? 'many' : 'one';
+}
+
+/** Further quantities of the line's words, in the kitchen's units. */
+export function furtherInWords(line: Line, conversion: Conversion): Edit[] {
+  return line.reading.further.flatMap((quantity) => {
+    const text = convertFurther(quantity, foodOfFurther(quantity, line, conversion), conversion);
+    return text === null ? [] : [{ ...quantity.span, text }];
+  });
+}
+
+/**
+ * A further quantity that cannot be stated in the kitchen is a finding: a reader would take it as a unit of their own.
+ *
+ * @param edits What is replaced in the line: a second statement that falls away is no finding.
+ */
+export function unconverted(line: Line, edits: readonly Edit[], conversion: Conversion): PlacedProblem[] {
+  const stays = ({ span }: Quantity): boolean =>
+    !edits.some(({ start, end }) => start <= span.start && end >= span.end);
+  const again = saidAgain(line, conversion).flatMap(({ quantity, text }) => (text === null ? [quantity] : []));
+  const further = line.reading.further.filter(
+    (quantity) => convertFurther(quantity, foodOfFurther(quantity, line, conversion), conversion) === null,
+  );
+  return [...again, ...further].filter(stays).map((quantity) => ({
+    span: quantity.span,
+    problem: {
+      rule: 'unmeasurable',
+      reason: 'no-tool',
+      text: line.text.slice(quantity.span.start, quantity.span.end),
+      term: quantity,
+      food: line.food,
+      nearest: [],
+    },
+  }));
+}
