@@ -48,6 +48,7 @@ describeCorpus('re-authoring real recipes', () => {
     expect(reauthored.freshLeftoverGrams).toBeLessThanOrEqual(lineByLine.freshLeftoverGrams * 1.02);
   });
 
+  // What a leftover is, and why it is not all that is left: packages/core/README.md.
   test('wastes at most half of what converting line by line does, and leaves no more in all', () => {
     expect(reauthored.wastedGrams).toBeLessThanOrEqual(lineByLine.wastedGrams / 2);
     const left = ({ wastedGrams, keptGrams }: typeof reauthored): number => wastedGrams + keptGrams;

@@ -17,16 +17,14 @@ const rows: readonly Row[] = [
     name: 'guarded ratios within limits',
     value: (t) => `${percent(t.ratios - t.brokenRatios, t.ratios)} (${t.brokenRatios} broken)`,
   },
+  { name: 'leftovers: thrown away of what is bought, g a version', value: (t) => grams(t, t.wastedGrams) },
+  { name: 'kept in the fridge of it and used, g a version', value: (t) => grams(t, t.keptGrams) },
+  { name: '  of this what keeps under a fortnight once opened', value: (t) => grams(t, t.keptShortlyGrams) },
   {
-    name: 'left over in all but the cupboard, grams a version',
-    value: (t) => ((t.wholeLeftoverGrams + t.freshLeftoverGrams) / t.versions).toFixed(1),
+    name: 'over in all but the cupboard, kept or not, g a version',
+    value: (t) => grams(t, t.wholeLeftoverGrams + t.freshLeftoverGrams),
   },
-  { name: 'wasted of the packs bought, grams a version', value: (t) => (t.wastedGrams / t.versions).toFixed(1) },
-  { name: 'kept in the fridge of them, grams a version', value: (t) => (t.keptGrams / t.versions).toFixed(1) },
-  {
-    name: '  of it what keeps under a fortnight once opened',
-    value: (t) => (t.keptShortlyGrams / t.versions).toFixed(1),
-  },
+  { name: '  with every amount bent by up to 8 % to its packs', value: (t) => grams(t, t.leastLeftGrams) },
 ];
 
 /** Prints the three ways side by side, then what only re-authoring has. */
@@ -70,6 +68,10 @@ function list(title: string, troubles: readonly Trouble[]): void {
 
 function cells(name: string, ...values: string[]): string {
   return name.padEnd(54) + values.map((value) => value.padStart(22)).join('');
+}
+
+function grams({ versions }: Tally, value: number): string {
+  return (value / versions).toFixed(1);
 }
 
 function percent(part: number, all: number): string {

@@ -10,6 +10,7 @@ import {
   type Version,
   type VersionLine,
 } from '@retare/core';
+import { leastLeft } from './least-left.ts';
 
 /** What one way of making versions comes to, over many recipes and kitchens. */
 export interface Tally {
@@ -33,6 +34,8 @@ export interface Tally {
   keptGrams: number;
   /** Of these what keeps under a fortnight once opened: milk and cream, no mayonnaise. */
   keptShortlyGrams: number;
+  /** What would be left of all of these if each amount could be bent towards its packs. */
+  leastLeftGrams: number;
 }
 
 /** Nothing counted yet. */
@@ -52,6 +55,7 @@ export function emptyTally(): Tally {
     wastedGrams: 0,
     keptGrams: 0,
     keptShortlyGrams: 0,
+    leastLeftGrams: 0,
   };
 }
 
@@ -137,7 +141,12 @@ interface Left {
   isFresh: boolean;
   /** Kept for a fortnight or longer. */
   keepsLong: boolean;
+  /** What an amount bent towards the packs would leave. */
+  least: number;
 }
+
+/** As far as a line may drift at the 95th of a hundred. */
+const bent = 0.08;
 
 /**
  * What is left of a line's packs. Packs are bought whether or not the amount is one that the shop would recognise; what keeps in a cupboard
@@ -148,19 +157,22 @@ interface Left {
 function leftOf({ food, chosen, stated }: VersionLine, kitchen: Kitchen): Left | null {
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if (food === null || sold === null || !sold.sold || stated === null) return null;
-  const none: Left = { grams: 0, kind: 'none', isFresh: false, keepsLong: true };
+  const none: Left = { grams: 0, kind: 'none', isFresh: false, keepsLong: true, least: 0 };
   if (sold.tap) return none;
   if (chosen.grams === null || chosen.grams.isZero()) return null;
   const grams = shopFor(stated, chosen, food, kitchen)?.leftoverGrams.toNumber() ?? 0;
   const { where, days } = food.keeps;
   const isFresh = where === 'fridge' && days !== null;
   const keepsLong = days === null || days >= 14;
-  if (isUseWhole(sold)) return { grams, kind: 'of-whole-packs', isFresh, keepsLong };
+  if (isUseWhole(sold)) return { grams, kind: 'of-whole-packs', isFresh, keepsLong, least: 0 };
   if (!isFresh && sold.loose) return none;
-  if (sold.loose) return { grams, kind: 'weighed-off', isFresh, keepsLong };
-  const remainder = remainderOf(food.keeps, chosen.grams.toNumber() + grams, grams);
-  if (remainder === 'spoils' || remainder === 'too-little') return { grams, kind: 'wasted', isFresh, keepsLong };
-  return isFresh ? { grams, kind: 'kept', isFresh, keepsLong } : none;
+  if (sold.loose) return { grams, kind: 'weighed-off', isFresh, keepsLong, least: 0 };
+  const need = chosen.grams.toNumber();
+  const sizes = sold.packs.map((pack) => (pack.drainedGrams ?? pack.grams).toNumber());
+  const least = Math.min(grams, leastLeft(need, bent, sizes));
+  const remainder = remainderOf(food.keeps, need + grams, grams);
+  if (remainder === 'spoils' || remainder === 'too-little') return { grams, kind: 'wasted', isFresh, keepsLong, least };
+  return isFresh ? { grams, kind: 'kept', isFresh, keepsLong, least } : none;
 }
 
 /** Lines of which it is known in every version what is bought: only of these can leftovers be compared. */
@@ -174,6 +186,7 @@ export function comparableLines(versions: readonly Version[]): boolean[] {
 function addLeftover(tally: Tally, left: Left | null): void {
   if (left === null || left.kind === 'none') return;
   const { grams, kind } = left;
+  tally.leastLeftGrams += left.least;
   if (kind === 'of-whole-packs') tally.wholeLeftoverGrams += grams;
   else if (left.isFresh) tally.freshLeftoverGrams += grams;
   if (kind === 'of-whole-packs' || kind === 'wasted') tally.wastedGrams += grams;
