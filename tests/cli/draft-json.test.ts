@@ -83,7 +83,7 @@ describe('retare draft --format json', () => {
       for (const number of [native, here, limit]) expect(number).toMatch(decimal);
     expect(version.ratios[0]).toMatchObject({ name: 'salt : whole', part: 'For the pot' });
     expect(version.pans).toMatchObject([{ native: '8×8 in', version: '20 × 20 cm', count: '1' }]);
-    expect(version.ovens).toEqual([{ native: '400°F', version: '200°C/180°C fan/gas 6' }]);
+    expect(version.ovens).toEqual([{ native: '400°F', version: '200°C/180°C fan/gas 6', beyondDial: null }]);
     expect(version.cores).toEqual([{ native: '165°F', version: '74°C', of: 'casserole', hold: 'hold 2 min' }]);
     expect(version.cost).toMatch(decimal);
     expect(version.runnerUp.cost).toMatch(decimal);

@@ -57,6 +57,24 @@ describe('retare draft', () => {
     expect(blocksIn(out).map((block) => block.slice(0, 9))).toEqual([':::ingred']);
   });
 
+  test('sets no oven to another heat where its dial does not go, and says so', async () => {
+    const post =
+      ':::ingredients{kitchen=eu}\n- 500 g plain flour\n:::\n\n:::method\nProve at :oven[35 °C], then bake at :oven[220 °C].\n:::\n';
+    const { code, out } = await draft(post, '--for', 'us');
+    expect(code).toBe(0);
+    expect(blocksIn(out)[1]).toContain('Prove at :oven[95°F (cooler than the dial goes)], then bake at :oven[425°F].');
+    expect(out).toContain('Oven: `35 °C` is 95°F, and US ovens go no lower than 170°F, so it cannot be set.');
+    const [{ versions }] = JSON.parse((await draft(post, '--for', 'us', '--format', 'json')).out);
+    expect(versions[0].ovens).toEqual([
+      {
+        native: '35 °C',
+        version: '95°F (cooler than the dial goes)',
+        beyondDial: { end: 'coolest', mark: '170°F' },
+      },
+      { native: '220 °C', version: '425°F', beyondDial: null },
+    ]);
+  });
+
   test('gives the reasons: batch, lines, ratios, pan and runner-up', async () => {
     const { out } = await draft(stew, '--for', 'uk');
     expect(out).toMatch(

@@ -47,12 +47,43 @@ describe('an oven of another kitchen', () => {
     { from: 'us', text: '350–355°F', to: 'eu', becomes: '180°C/160°C fan', by: 'both ends on one mark' },
     { from: 'us', text: 'gas mark 4', to: 'us', becomes: 'gas mark 4', by: 'a native method is not touched' },
     { from: 'us', text: 'gas mark 4', to: 'eu', becomes: '180°C/160°C fan', by: '250 + 25 × 4 = 350 °F' },
-    { from: 'us', text: '600°F', to: 'uk', becomes: '250°C/250°C fan/gas 9', by: 'the dial ends, with a fan too' },
-    { from: 'us', text: '100°F', to: 'eu', becomes: '50°C/50°C fan', by: 'the dial begins, with a fan too' },
+    { from: 'us', text: '600°F', to: 'uk', becomes: '316°C (hotter than the dial goes)', by: 'with a fan 296' },
+    {
+      from: 'us',
+      text: '525°F',
+      to: 'uk',
+      becomes: '274°C (hotter than the dial goes)/250°C fan',
+      by: '254 with a fan',
+    },
+    {
+      from: 'us',
+      text: '500–550°F',
+      to: 'au',
+      becomes: '250–288°C (hotter than the dial goes)',
+      by: 'one end is enough',
+    },
+    { from: 'us', text: '100°F', to: 'eu', becomes: '38°C (cooler than the dial goes)', by: 'with a fan 18' },
+    { from: 'us', text: '120°F', to: 'uk', becomes: '50°C (without the fan)', by: '48.9 °C; 28.9 with a fan, no gas' },
+    { from: 'us', text: '150°F', to: 'au', becomes: '70°C/50°C fan', by: '65.6 °C, 45.6 with a fan' },
     { from: 'us', text: '500°F', to: 'uk', becomes: '250°C/240°C fan/gas 9', by: '260 °C, 240 with a fan' },
     { from: 'uk', text: '73°C', to: 'us', becomes: '170°F', by: '163.4 °F: the first mark is nearer than 175' },
-    { from: 'uk', text: '300°C', to: 'us', becomes: '550°F', by: 'the dial ends' },
-    { from: 'uk', text: '60°C', to: 'us', becomes: '170°F', by: 'the dial begins' },
+    { from: 'uk', text: '300°C', to: 'us', becomes: '550°F', by: '572 °F, within a step of the last mark' },
+    {
+      from: 'uk',
+      text: '310°C',
+      to: 'us',
+      becomes: '590°F (hotter than the dial goes)',
+      by: '40 °F above the last mark',
+    },
+    { from: 'uk', text: '65°C', to: 'us', becomes: '170°F', by: '149 °F, within a step of the first mark' },
+    { from: 'eu', text: '35 °C', to: 'us', becomes: '95°F (cooler than the dial goes)', by: 'at 170 dough is cooked' },
+    {
+      from: 'eu',
+      text: '25 °C fan',
+      to: 'us',
+      becomes: '113°F (cooler than the dial goes)',
+      by: '45 °C without a fan',
+    },
   ])('$text from $from is set to $becomes in $to: $by', ({ from, text, to, becomes }) => {
     expect(settingsOf(text, from, to)).toBe(becomes);
   });
@@ -62,7 +93,14 @@ describe('an oven of another kitchen', () => {
     fc.assert(
       fc.property(fc.constantFrom(...kitchenIds), heats, (id, celsius) => {
         const { oven } = kitchen(id);
-        const [first] = dialSettings({ celsius, highCelsius: null, disagreement: null }, kitchen(id));
+        const heat = { celsius, highCelsius: null, disagreement: null };
+        const [first] = dialSettings(heat, kitchen(id));
+        const beyond = beyondDial(heat, kitchen(id));
+        expect(first?.beyond ?? null).toBe(beyond?.end ?? null);
+        if (beyond !== null) {
+          expect(first?.low).toBe(beyond.asked);
+          return;
+        }
         // All marks of the dial, by looking at each: those of its step, and its ends.
         const steps = Array.from({ length: 100 }, (_, n) => oven.step.times(n));
         const inside = steps.filter((mark) => mark.greaterThan(oven.min) && mark.lessThan(oven.max));
@@ -137,6 +175,26 @@ describe('an oven beyond the dial', () => {
     ['550°F', 'us', null],
   ] as const)('%s in %s: %j', ([text, to, found]) => {
     expect(beyond(text, to)).toEqual(found);
+  });
+
+  test.for(kitchenIds)('has no setting of the dial in its words, and is read again as the same heat, in %s', (id) => {
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 400 }), fc.integer({ min: 0, max: 60 }), (celsius, more) => {
+        const to = kitchen(id);
+        const high = more === 0 ? null : new Exact(celsius + more);
+        const heat = { celsius: new Exact(celsius), highCelsius: high, disagreement: null };
+        const found = beyondDial(heat, to);
+        const said = writeOven(dialSettings(heat, to));
+        const again = ovenHeat(readOven(said), to);
+        // Half a degree is what whole degrees cost, and a step what the dial does.
+        const end = found?.end === 'hottest' ? (again?.highCelsius ?? again?.celsius) : again?.celsius;
+        const asked = found?.end === 'hottest' ? (high ?? heat.celsius) : heat.celsius;
+        const off = end?.minus(asked).abs().toNumber() ?? Number.NaN;
+        expect(again?.disagreement ?? null).toBeNull();
+        expect(off).toBeLessThanOrEqual(found === null ? 14 : 0.5);
+        expect(said.includes('than the dial goes')).toBe(found !== null);
+      }),
+    );
   });
 
   test('is a finding of the version, and a caution to its readers', () => {

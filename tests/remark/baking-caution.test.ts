@@ -28,9 +28,22 @@ describe('the caution on baking time', () => {
   });
 });
 
+test('of two ovens beyond the dial each is told, once', () => {
+  const post =
+    ':::ingredients{kitchen=eu}\n- 500 g plain flour\n:::\n\n:::method\nProve at :oven[35 °C], rest, and again at :oven[35 °C].\nBake at :oven[330 °C].\n:::\n';
+  const processor = unified().use(remarkParse).use(remarkRetare).use(remarkRehype).use(rehypeStringify);
+  const page = String(processor.processSync(post));
+  expect(page.match(/The recipe asks for 95°F \(35 °C\)/gu)).toHaveLength(1);
+  expect(page.match(/The recipe asks for 626°F \(330 °C\)/gu)).toHaveLength(1);
+  expect(page).not.toMatch(/>170°F|>550°F/u);
+});
+
 test.for([
   ['600°F', 'The recipe asks for 316°C (600°F). An oven here goes only as high as 250°C'],
-  ['95°F', 'The recipe asks for 35°C (95°F). An oven here goes only as low as 50°C, which may be too hot'],
+  [
+    '95°F',
+    'The recipe asks for 35°C (95°F). An oven here goes only as low as 50°C, which is too hot: do not set it to that instead',
+  ],
 ] as const)('readers whose oven does not go so far are told what the recipe asks for: %s', ([oven, told]) => {
   const post = `:::ingredients{kitchen=us}\n- 2 eggs\n:::\n\n:::method\nHeat to :oven[${oven}].\n:::\n`;
   const processor = unified().use(remarkParse).use(remarkRetare).use(remarkRehype).use(rehypeStringify);

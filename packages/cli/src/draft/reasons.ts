@@ -132,17 +132,15 @@ function pans({ pans: all }: Reauthored): string {
   return table(['pan', 'version', 'depth', ''], rows);
 }
 
-/** An oven beyond the dial: the block says only what is set. */
+/** An oven beyond the dial: no setting is the same heat, so the block says the heat itself. */
 function ovens({ version: { steps, kitchen } }: Reauthored): string {
-  const found = steps.flatMap(({ mentions }) =>
-    mentions.flatMap(({ problems, text }) => problems.map((each) => ({ ...each, text }))),
-  );
-  const said = found.flatMap(({ problem, text }) => {
+  const problems = steps.flatMap(({ mentions }) => mentions.flatMap((each) => each.problems));
+  const said = problems.flatMap(({ problem }) => {
     if (problem.rule !== 'oven-beyond-dial') return [];
     const { end, mark, asked, unit } = problem.beyond;
     const goes = end === 'hottest' ? 'higher' : 'lower';
     return [
-      `Oven: \`${problem.text}\` is ${asked}°${unit}, and ${kitchen.adjective} ovens go no ${goes} than ${mark}°${unit}: set to ${text}. Say in the method what changes.`,
+      `Oven: \`${problem.text}\` is ${asked}°${unit}, and ${kitchen.adjective} ovens go no ${goes} than ${mark}°${unit}, so it cannot be set. Say in the method what a cook there does.`,
     ];
   });
   return [...new Set(said)].join('\n');

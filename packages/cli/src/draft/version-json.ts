@@ -1,4 +1,5 @@
 import {
+  type BeyondDial,
   type Change,
   type Kitchen,
   type Line,
@@ -24,7 +25,8 @@ export interface JsonVersion {
   lines: JsonLine[];
   ratios: { name: string; part: string | null; native: Decimal; version: Decimal; limit: Decimal }[];
   pans: { native: string; version: string; count: Decimal; depthDrift: Decimal; caution: boolean }[];
-  ovens: { native: string; version: string }[];
+  /** `beyondDial` where the kitchen's ovens cannot be set so: the end of the dial and its last mark. */
+  ovens: { native: string; version: string; beyondDial: { end: BeyondDial['end']; mark: string } | null }[];
   cores: { native: string; version: string; of: string | null; hold: string | null }[];
   /** What is minimised; null where a line has no amount at all. */
   cost: Decimal | null;
@@ -76,9 +78,7 @@ export function versionJson(result: Reauthored, reading: RecipeReading): JsonVer
       depthDrift: decimal(depthDrift),
       caution,
     })),
-    ovens: mentions.flatMap(({ mention, text }) =>
-      mention.kind === 'oven' ? [{ native: mention.text, version: text }] : [],
-    ),
+    ovens: mentions.flatMap(ovenJson),
     cores: mentions.flatMap(coreJson),
     cost: decimal(Number.isFinite(result.cost) ? result.cost : null),
     runnerUp:
@@ -87,6 +87,13 @@ export function versionJson(result: Reauthored, reading: RecipeReading): JsonVer
         : { batchFactor: decimal(runnerUp.batchFactor), anchor: runnerUp.anchor, cost: decimal(runnerUp.cost) },
     infeasible: infeasibleJson(result, reading),
   };
+}
+
+function ovenJson({ mention, text, problems }: VersionMention): JsonVersion['ovens'] {
+  if (mention.kind !== 'oven') return [];
+  const [beyond] = problems.flatMap(({ problem }) => (problem.rule === 'oven-beyond-dial' ? [problem.beyond] : []));
+  const beyondDial = beyond === undefined ? null : { end: beyond.end, mark: `${beyond.mark}°${beyond.unit}` };
+  return [{ native: mention.text, version: text, beyondDial }];
 }
 
 function coreJson({ mention, text, hold }: VersionMention): JsonVersion['cores'] {

@@ -12,16 +12,18 @@ export function cautionsFor(version: Version): Caution[] {
     cautions.push({ kind: 'cure' });
   if (leavesEggRaw(version.recipe)) cautions.push({ kind: 'raw-egg' });
   if (core !== undefined) cautions.push({ kind: 'core-temperature', authority: authorityOf(version) });
-  return [...cautions, ...ovenCaution(version), ...bakingCaution(version)];
+  return [...cautions, ...ovenCautions(version), ...bakingCaution(version)];
 }
 
-/** An oven that the author's heat is beyond; what an author wrote for the kitchen itself stands. */
-function ovenCaution({ kitchen, steps }: Version): Caution[] {
-  const problems = steps.filter(({ from }) => from !== kitchen.id).flatMap(({ mentions }) => mentions);
-  for (const { problem } of problems.flatMap((mention) => mention.problems)) {
-    if (problem.rule === 'oven-beyond-dial') return [{ kind: 'oven', text: problem.text, beyond: problem.beyond }];
+/** The heats that no oven there is set to, each once; what an author wrote for the kitchen itself stands. */
+function ovenCautions({ kitchen, steps }: Version): Caution[] {
+  const mentions = steps.filter(({ from }) => from !== kitchen.id).flatMap((each) => each.mentions);
+  const found = new Map<string, Caution>();
+  for (const { problem } of mentions.flatMap(({ problems }) => problems)) {
+    if (problem.rule !== 'oven-beyond-dial') continue;
+    found.set(problem.text, { kind: 'oven', text: problem.text, beyond: problem.beyond });
   }
-  return [];
+  return [...found.values()];
 }
 
 /** A batter that stands this much deeper or shallower takes another time to bake. */

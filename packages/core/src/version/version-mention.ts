@@ -161,7 +161,7 @@ function aboutWords(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
   return [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
 }
 
-/** An oven that cannot be set so is set to the end of its dial, and not in silence. */
+/** An oven that cannot be set so has the heat itself in its text, and never the end of its dial in silence. */
 function outOfDial(mention: Mention, native: Kitchen, kitchen: Kitchen): PlacedProblem[] {
   const heat = mention.kind === 'oven' ? ovenHeat(mention.settings, native) : null;
   const beyond = heat === null ? null : beyondDial(heat, kitchen);

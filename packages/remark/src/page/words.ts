@@ -39,10 +39,11 @@ export function cautionWords(caution: Caution): string {
       return `There is egg in this that is eaten raw or barely cooked. For small children, in pregnancy, in old age and in illness use pasteurised egg, or leave it. ${pageWords.authority}`;
     case 'oven': {
       const { end, mark, asked, unit } = caution.beyond;
-      const asks = `The recipe asks for ${asked}°${unit} (${caution.text}). An oven here goes only as`;
+      const heat = `${asked}°${unit}`;
+      const asks = `The recipe asks for ${heat}${caution.text === heat ? '' : ` (${caution.text})`}. An oven here goes only as`;
       return end === 'hottest'
-        ? `${asks} high as ${mark}°${unit}: the time may change, so go by how it looks.`
-        : `${asks} low as ${mark}°${unit}, which may be too hot: a warm place may do better.`;
+        ? `${asks} high as ${mark}°${unit}: set it to that, and go by how it looks, for the time may change.`
+        : `${asks} low as ${mark}°${unit}, which is too hot: do not set it to that instead. A warm place may do.`;
     }
     case 'core-temperature':
       return `Measure core temperatures with a thermometer, in the thickest part. ${caution.authority === '' ? '' : `The figures here are those of ${caution.authority}, or higher. `}${pageWords.authority}`;

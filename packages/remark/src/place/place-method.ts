@@ -1,4 +1,4 @@
-import type { Version, VersionSteps } from '@retare/core';
+import type { Caution, Version, VersionSteps } from '@retare/core';
 import type { RootContent } from 'mdast';
 import { cautionWords } from '../page/words.js';
 import type { RecipeReading } from '../read/reading.js';
@@ -73,10 +73,12 @@ const toldWith = { 'core-temperature': 'core', oven: 'oven', bake: 'pan' } as co
 function cautions(all: readonly PlacedSteps[], native: string): RootContent[] {
   return (['core-temperature', 'oven', 'bake'] as const).flatMap((kind) => {
     const told = all.flatMap(({ version, steps }) => {
-      const named = steps.mentions.some(({ mention }) => mention.kind === toldWith[kind]);
-      const caution = version.cautions.find((each) => each.kind === kind);
-      if (!named || caution === undefined) return [];
-      const text = cautionWords(caution);
+      const named = steps.mentions.filter(({ mention }) => mention.kind === toldWith[kind]);
+      // Of several ovens each method tells its own.
+      const isOwn = (each: Caution): boolean =>
+        each.kind === kind && named.some(({ mention }) => each.kind !== 'oven' || mention.text === each.text);
+      const text = version.cautions.filter(isOwn).map(cautionWords).join(' ');
+      if (text === '') return [];
       return [{ kitchen: version.kitchen.id, same: text, children: () => [words(text)] }];
     });
     if (told.length === 0) return [];

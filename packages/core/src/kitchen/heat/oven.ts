@@ -11,12 +11,16 @@ export interface OvenHeat {
   disagreement: { first: OvenSetting; second: OvenSetting } | null;
 }
 
-/** A dial setting of a kitchen. */
+/** A dial setting of a kitchen, or the heat that is asked for where its dial does not reach it. */
 export interface DialSetting {
   kind: 'conventional' | 'fan' | 'gas';
   low: string;
   high: string | null;
   unit: 'C' | 'F' | 'gas';
+  /** The end of the dial that the heat is beyond: no oven is set so, and the dial's last mark is another heat. Null for a mark. */
+  beyond: BeyondDial['end'] | null;
+  /** The fan's own setting would be below the dial: only without the fan is it this heat. */
+  withoutFan: boolean;
 }
 
 /** Degrees Celsius, exact. */
@@ -81,21 +85,35 @@ function differenceCelsius(kitchen: Kitchen): Exact {
   return unit === 'C' ? fanDifference : fanDifference.times(5).dividedBy(9);
 }
 
-/** The nearest settings of a kitchen's dial, in the order in which a recipe there states them. */
+/**
+ * The nearest settings of a kitchen's dial, in the order in which a recipe there states them. A heat that is further from the dial's end
+ * than a step stands as it is, in whole degrees; a fan setting or gas mark that is so far off is left out.
+ */
 export function dialSettings(heat: OvenHeat, kitchen: Kitchen): DialSetting[] {
-  return kitchen.oven.states.flatMap((kind): DialSetting[] => {
-    if (kind === 'gas') return gasSetting(heat, kitchen);
-    const low = onDial(heat.celsius, kind, kitchen);
-    const high = heat.highCelsius === null ? null : onDial(heat.highCelsius, kind, kitchen);
+  const { states, fanDifference } = kitchen.oven;
+  const [none, fan] = [new Exact(0), fanDifference].map((lowered) => endBeyond(heat, kitchen, lowered));
+  const withoutFan = none === null && fan === 'coolest' && states.includes('fan');
+  return states.flatMap((kind): DialSetting[] => {
+    if (kind === 'gas') return none === 'hottest' ? [] : gasSetting(heat, kitchen);
+    if (kind === 'fan' && fan !== null) return [];
+    const set = (celsius: Exact): Exact => onDial(celsius, kind, kitchen);
+    const low = set(heat.celsius);
+    const high = heat.highCelsius === null ? null : set(heat.highCelsius);
     const isRange = high !== null && !high.equals(low);
-    return [{ kind, low: low.toString(), high: isRange ? high.toString() : null, unit: kitchen.oven.unit }];
+    const beyond = kind === 'fan' ? null : (none ?? null);
+    const unit = kitchen.oven.unit;
+    return [{ kind, low: low.toString(), high: isRange ? high.toString() : null, unit, beyond, withoutFan }];
   });
 }
 
-/** The mark nearest to a conventional heat, on the dial as it is set with a fan or without: its ends are the same. */
+/**
+ * The mark nearest to a conventional heat, on the dial as it is set with a fan or without: its ends are the same. Beyond them by more than
+ * a step it is the heat itself, to the nearest degree.
+ */
 function onDial(celsius: Exact, kind: 'conventional' | 'fan', { oven }: Kitchen): Exact {
   const { step, min, max, fanDifference } = oven;
   const value = inDial(celsius, oven);
+  if (kind === 'conventional' && endOf(value, oven) !== null) return value.round();
   const nearest = Exact.min(value.dividedBy(step).round().times(step), max.plus(fanDifference));
   // A dial may begin or end between two marks of its step: 165 °F is nearer to 170 than to 175.
   const ends = kind === 'fan' ? [] : [min, max];
@@ -118,13 +136,27 @@ export interface BeyondDial {
 }
 
 /** Whether a heat is further from the end of a kitchen's dial than a step; null for one that it can be set to. */
-export function beyondDial({ celsius, highCelsius }: OvenHeat, { oven }: Kitchen): BeyondDial | null {
-  const { min, max, step, unit } = oven;
-  const [low, high] = [inDial(celsius, oven), inDial(highCelsius ?? celsius, oven)];
-  const isTooHot = high.greaterThan(max.plus(step));
-  if (!isTooHot && !low.lessThan(min.minus(step))) return null;
-  const [mark, asked] = isTooHot ? [max, high] : [min, low];
-  return { end: isTooHot ? 'hottest' : 'coolest', mark: mark.toString(), asked: asked.round().toString(), unit };
+export function beyondDial(heat: OvenHeat, kitchen: Kitchen): BeyondDial | null {
+  const { min, max, unit } = kitchen.oven;
+  const end = endBeyond(heat, kitchen, new Exact(0));
+  if (end === null) return null;
+  const asked = inDial(end === 'hottest' ? (heat.highCelsius ?? heat.celsius) : heat.celsius, kitchen.oven);
+  return { end, mark: (end === 'hottest' ? max : min).toString(), asked: asked.round().toString(), unit };
+}
+
+/**
+ * The end of the dial that a heat or either end of its range is beyond by more than a step.
+ *
+ * @param lowered Degrees of the dial that it is set lower, as with a fan.
+ */
+function endBeyond({ celsius, highCelsius }: OvenHeat, { oven }: Kitchen, lowered: Exact): BeyondDial['end'] | null {
+  const [low, high] = [celsius, highCelsius ?? celsius].map((each) => endOf(inDial(each, oven).minus(lowered), oven));
+  return high === 'hottest' ? high : (low ?? null);
+}
+
+function endOf(value: Exact, { min, max, step }: Kitchen['oven']): BeyondDial['end'] | null {
+  if (value.greaterThan(max.plus(step))) return 'hottest';
+  return value.lessThan(min.minus(step)) ? 'coolest' : null;
 }
 
 function gasSetting(heat: OvenHeat, kitchen: Kitchen): DialSetting[] {
@@ -133,22 +165,27 @@ function gasSetting(heat: OvenHeat, kitchen: Kitchen): DialSetting[] {
     kitchen.oven.gas
       .map((gas) => ({ mark: gas.mark, off: gas.celsius.minus(celsius) }))
       .sort((a, b) => a.off.abs().comparedTo(b.off.abs()) || b.off.comparedTo(a.off))[0]?.mark;
-  // No mark is as cool as a drying oven; the hottest one serves for anything hotter, as the dial's end does.
+  // No mark is as cool as a drying oven; the hottest one serves as far as the dial's end does.
   const near = dialStepCelsius(kitchen).times('1.5');
   if (kitchen.oven.gas.every(({ celsius }) => celsius.minus(heat.celsius).greaterThan(near))) return [];
   const low = nearest(heat.celsius);
   const high = heat.highCelsius === null ? undefined : nearest(heat.highCelsius);
   if (low === undefined) return [];
-  return [{ kind: 'gas', low, high: high === undefined || high === low ? null : high, unit: 'gas' }];
+  const isRange = high !== undefined && high !== low;
+  return [{ kind: 'gas', low, high: isRange ? high : null, unit: 'gas', beyond: null, withoutFan: false }];
 }
 
-/** Settings as a recipe there writes them: `200°C/180°C fan/gas 6`. */
+/** What is said of a heat that no dial there shows. In words: a second number would be read as another setting. */
+const beyondWords = { hottest: ' (hotter than the dial goes)', coolest: ' (cooler than the dial goes)' } as const;
+
+/** Settings as a recipe there writes them: `200°C/180°C fan/gas 6`; `95°F (cooler than the dial goes)` where they are none. */
 export function writeOven(settings: readonly DialSetting[]): string {
   return settings
-    .map(({ kind, low, high, unit }) => {
+    .map(({ kind, low, high, unit, beyond, withoutFan }) => {
       const value = high === null ? low : `${low}–${high}`;
       if (unit === 'gas') return `gas ${value}`;
-      return `${value}°${unit}${kind === 'fan' ? ' fan' : ''}`;
+      const said = beyond === null ? (withoutFan ? ' (without the fan)' : '') : beyondWords[beyond];
+      return `${value}°${unit}${kind === 'fan' ? ' fan' : said}`;
     })
     .join('/');
 }
