@@ -45,6 +45,7 @@ describe('retare draft --format json', () => {
       part: 'For the pot',
       food: 'butter beans',
       standIn: null,
+      allergensAdded: [],
       native: '2 (15-oz) cans',
       exact: { low: '800', high: null, unit: 'g' },
       chosen: {

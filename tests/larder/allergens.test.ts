@@ -1,3 +1,4 @@
+import { allergensOf } from '@retare/core';
 import { builtInLarder } from '@retare/larder';
 import { expect, test } from 'vitest';
 
@@ -68,4 +69,13 @@ const madeWith: readonly [food: string, allergen: string][] = [
 
 test.for(madeWith)('%s lists %s', ([food, allergen]) => {
   expect(foods.get(food)?.allergens).toContain(allergen);
+});
+
+test('a composed food lists what its contents bring', () => {
+  const composed = [...foods.values()].filter(({ contains }) => contains.length > 0);
+  expect(composed.length).toBeGreaterThan(5);
+  const silent = composed.flatMap((food) =>
+    [...allergensOf(food, foods)].filter((each) => !food.allergens.includes(each)).map((each) => `${food.id}: ${each}`),
+  );
+  expect(silent).toEqual([]);
 });

@@ -19,6 +19,7 @@ export { type Stated, statedIn, stateOne, type Term } from './amount/stated.js';
 export type * from './amount/unit.js';
 export { plural, writeNumber, writeStated, writeStatement, writeTerm } from './amount/write.js';
 export { Exact } from './exact.js';
+export { allergensAdded, allergensOf } from './food/allergens.js';
 export { type FoundFood, findFood, findFoodIn } from './food/find/find.js';
 export {
   type Foods,

@@ -38,6 +38,8 @@ export interface JsonLine {
   food: string | null;
   /** What the version's kitchen calls the food that takes its place; null where it is the food itself. */
   standIn: string | null;
+  /** Allergens that what takes the line's place adds, all its foods together. */
+  allergensAdded: string[];
   /** The native amount, as written. */
   native: string | null;
   /** Batch factor × native, before it is landed: in millilitres where the version measures by volume, in ounces where its shops weigh so. */
@@ -80,6 +82,7 @@ export function lineJson(line: VersionLine, part: string | null, version: Versio
     return {
       ...base,
       standIn: standInName(line, own, kitchen),
+      allergensAdded: line.notes.flatMap((note) => (note.kind === 'stand-in' ? note.allergens : [])),
       native: nativeWords(line),
       exact: exact === null ? null : { low: decimal(exact.low), high: decimal(exact.high), unit: exact.unit },
       chosen: stated === null ? null : chosenJson(own, stated, kitchen),

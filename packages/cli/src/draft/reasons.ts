@@ -20,6 +20,7 @@ export function reasons(result: Reauthored): string {
   return [
     batch(result),
     lines(result),
+    allergens(result),
     inDoubt(result),
     ratios(result),
     pans(result),
@@ -93,6 +94,19 @@ function foodWords(line: VersionLine, own: VersionFood, all: readonly VersionLin
   const standIn = standInName(line, own, kitchen);
   const also = own === line ? servedBy(line, all).map((each) => ` + ${word(each)}`) : [];
   return `${word(line)}${standIn === null ? '' : ` → ${standIn}`}${also.join('')}`;
+}
+
+/** What a stand-in brings that the native food has not: the page says it too. */
+function allergens({ version }: Reauthored): string {
+  const said = version.parts
+    .flatMap((part) => part.lines)
+    .flatMap(({ notes }) => notes)
+    .flatMap((note) =>
+      note.kind === 'stand-in' && note.allergens.length > 0
+        ? [`Allergen: what stands in for ${note.food} adds ${note.allergens.join(' and ')}.`]
+        : [],
+    );
+  return [...new Set(said)].join('\n');
 }
 
 /** What nobody has checked: the larder does not know it. */

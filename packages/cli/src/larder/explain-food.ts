@@ -1,4 +1,13 @@
-import { Exact, type Food, type FoodName, type Pack, type Sold, soldIn } from '@retare/core';
+import {
+  allergensAdded,
+  allergensOf,
+  Exact,
+  type Food,
+  type FoodName,
+  type Pack,
+  type Sold,
+  soldIn,
+} from '@retare/core';
 import type { Larder } from '@retare/larder';
 import type { Row, Section } from './section.js';
 
@@ -18,7 +27,7 @@ export function explainFood(food: Food, { larder, kitchens }: Explaining): Secti
     { title: 'pieces', rows: food.pieces.map(({ unit, size, grams, source }) => pieceRow(unit, size, grams, source)) },
     { title: 'keeps', rows: [{ text: keepsText(food), source: food.keeps.source }] },
     { title: 'core temperature', rows: coreRows(food, { larder, kitchens }) },
-    { title: 'allergens', rows: food.allergens.map((text) => ({ text, source: '' })) },
+    { title: 'allergens', rows: [...allergensOf(food, larder.foods)].map((text) => ({ text, source: '' })) },
     {
       title: 'contains',
       rows: food.contains.map(({ food: of, share, source = '' }) => ({ text: `${share} ${of}`, source })),
@@ -26,12 +35,6 @@ export function explainFood(food: Food, { larder, kitchens }: Explaining): Secti
     ...kitchens.map((id) => ({ title: `sold in ${id}`, rows: soldRows(food, id, larder) })),
   ];
   return sections.filter(({ rows }) => rows.length > 0);
-}
-
-/** Allergens of a stand-in that the food itself has not. */
-export function allergensAdded(food: Food, standIn: Sold['standIns'][number], larder: Larder): string[] {
-  const all = standIn.parts.flatMap((part) => larder.foods.get(part.food)?.allergens ?? []);
-  return [...new Set(all)].filter((allergen) => !food.allergens.includes(allergen));
 }
 
 const written = ({ one, many }: FoodName): string => (one === many ? one : `${one}/${many}`);
@@ -101,7 +104,8 @@ function packText({ size, unit, word, grams, drainedGrams, whole, usual, marks }
 
 function standInRow(food: Food, standIn: Sold['standIns'][number], larder: Larder): Row {
   const parts = standIn.parts.map(({ food: of, share }) => `${share} ${of}`).join(' + ');
-  const added = allergensAdded(food, standIn, larder);
+  const foods = standIn.parts.flatMap((part) => larder.foods.get(part.food) ?? []);
+  const added = allergensAdded(food, foods, larder.foods);
   return {
     text: `stand-in: ${parts}${added.length === 0 ? '' : `; adds ${added.join(', ')}`}`,
     source: standIn.source,

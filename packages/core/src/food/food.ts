@@ -117,6 +117,8 @@ export interface Food {
   /** Safe-temperature class (`poultry`, `ground-meat` …) when it must be cooked through. */
   coreClass: string | null;
   allergens: readonly string[];
+  /** Those of them that only a site's larder file lists; absent where it says nothing of what the food is made of, or has the food alone. */
+  allergensBySite?: readonly string[];
   /** Composed foods: share of the mass that is really another food. */
   contains: readonly { food: string; share: Exact; source?: string }[];
   /** By kitchen id; `any` is the rule where a kitchen says nothing else. */

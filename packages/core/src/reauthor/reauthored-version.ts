@@ -1,15 +1,13 @@
 import type { Stated } from '../amount/stated.js';
 import type { Exact } from '../exact.js';
-import type { Food } from '../food/food.js';
-import { nameIn } from '../food/name.js';
 import type { Weighed } from '../food/weigh.js';
-import type { Kitchen } from '../kitchen/kitchen.js';
 import { soldIn } from '../kitchen/shop/buy.js';
 import type { Line } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
 import { versionOfLines } from '../version/build-version.js';
 import { judgeLine } from '../version/judge/judge-line.js';
 import { convertedLine } from '../version/line/converted-line.js';
+import { standInNote } from '../version/line/stand-in-line.js';
 import { unweighed, writtenLine } from '../version/line/written-line.js';
 import type { FurtherFood, LineNote, Version, VersionFood, VersionLine } from '../version/version.js';
 import { problemsOfWords, whichSalt } from '../version/words/about-words.js';
@@ -113,7 +111,7 @@ function versionLine(
       ...judged.flatMap(({ problems }) => problems),
       ...unconverted(line, [...together, ...further], conversion),
     ],
-    notes: notesOn(line, own, context),
+    notes: notesOn(line, serving, context),
   };
 }
 
@@ -170,7 +168,8 @@ function withoutChoice(line: Line, serving: readonly Chosen[], context: DemandCo
 }
 
 /** Salt to taste has no amount, and another salt will do. */
-function standInByName(line: Line, converted: VersionLine, { native, kitchen, foods }: DemandContext): VersionLine {
+function standInByName(line: Line, converted: VersionLine, context: DemandContext): VersionLine {
+  const { kitchen, foods } = context;
   const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
   if (converted.stated !== null || line.food === null || line.name === null || sold?.sold !== false) return converted;
   const found = sold.standIns
@@ -185,7 +184,7 @@ function standInByName(line: Line, converted: VersionLine, { native, kitchen, fo
   );
   const edits = withFurther(together, converted.edits);
   const problems = converted.problems.filter(({ problem }) => problem.rule !== 'unbuyable');
-  const notes = [standInNote(line.food, found, native, kitchen)];
+  const notes = [standInNote(line.food, found, context, foods)];
   // Salt and pepper to taste stay one line.
   return {
     ...converted,
@@ -216,17 +215,11 @@ function nameOf({ demand: { food }, stated }: Chosen, kitchen: string): string {
   return food === null ? '' : nameWith(stated, food, kitchen);
 }
 
-function notesOn(line: Line, own: readonly Chosen[], { native, kitchen }: DemandContext): LineNote[] {
+/** Of a stand-in every food counts, one that is had from another line's amount too. */
+function notesOn(line: Line, serving: readonly Chosen[], context: DemandContext): LineNote[] {
   const { food } = line;
-  const salt: LineNote[] = whichSalt(line, native).length > 0 ? [{ kind: 'lighter-kosher' }] : [];
-  if (food === null || own.every(({ demand }) => demand.food === food)) return salt;
-  const foods = own.flatMap(({ demand }) => demand.food ?? []);
-  return [...salt, standInNote(food, foods, native, kitchen)];
-}
-
-/** What it stands in for, and the allergens that it adds. */
-function standInNote(food: Food, foods: readonly Food[], native: Kitchen, kitchen: Kitchen): LineNote {
-  const allergens = foods.flatMap((each) => each.allergens).filter((each) => !food.allergens.includes(each));
-  const name = nameIn(food, native.id).many;
-  return { kind: 'stand-in', food: name, kitchen: kitchen.name, allergens: [...new Set(allergens)] };
+  const salt: LineNote[] = whichSalt(line, context.native).length > 0 ? [{ kind: 'lighter-kosher' }] : [];
+  if (food === null || serving.every(({ demand }) => demand.food === food)) return salt;
+  const standIns = serving.flatMap(({ demand }) => demand.food ?? []);
+  return [...salt, standInNote(food, standIns, context, context.foods)];
 }

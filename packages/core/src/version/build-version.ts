@@ -8,6 +8,7 @@ import { linesFor } from '../recipe/lines-for.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { cautionsFor } from './cautions.js';
 import { eggsThere } from './egg/egg-lines.js';
+import { addedByAuthor } from './line/added-by-author.js';
 import { convertedLine } from './line/converted-line.js';
 import { writtenLine } from './line/written-line.js';
 import { sharesOf } from './share/shares.js';
@@ -117,7 +118,11 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
   if (own !== undefined && (own === part.native || recipe.preserve !== true)) {
     // What one part says of a food's weight holds in every part.
     const ownWeights = weightsStatedIn(linesFor(recipe, own.kitchen), kitchen);
-    const lines = own.lines.map((line) => writtenLine(line, kitchen, ownWeights, tolerance));
+    const beside = { lines: part.native.lines, native, kitchen, foods: setting.foods };
+    const lines = own.lines.map((line): VersionLine => {
+      const written = writtenLine(line, kitchen, ownWeights, tolerance);
+      return own === part.native ? written : { ...written, notes: [...written.notes, ...addedByAuthor(line, beside)] };
+    });
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
   }
   const ownWeights = weightsStatedIn(linesFor(recipe, native.id), native);

@@ -4,7 +4,7 @@ import type { LarderData } from '../schema/larder-schema.js';
 import { Shelf } from '../shelf.js';
 import { buildFood, type UnitsOf } from './build-food.js';
 import { checkFood } from './check-food.js';
-import { checkForgotten, checkNames, checkRemoved, checkShared } from './check-names.js';
+import { checkForgotten, checkNames, checkRemoved, checkShared, checkUnsaid } from './check-names.js';
 import { shopsGiver } from './with-shops-of.js';
 
 /** Foods with entries added to, put over or taken away from them, and what is wrong with the entries. */
@@ -35,6 +35,8 @@ export function assembleFoods(
         ? checkRemoved(id, foods, base)
         : [
             ...checkNames(entry, { base, entries, kitchens }),
+            // The package's own food without a list has none; a test reads its names.
+            ...(base.size === 0 ? [] : checkUnsaid(entry, { base, entries, kitchens })),
             ...(food ? checkForgotten(food, kitchens) : []),
             ...(food ? checkShared(food, entry, foods) : []),
           ];

@@ -30,7 +30,7 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
     pieces: entry.pieces?.map(buildPiece) ?? base?.pieces ?? [],
     keeps: entry.keeps === undefined ? needs('keeps', base?.keeps) : buildKeeping(entry.keeps),
     coreClass: entry.core ?? base?.coreClass ?? null,
-    allergens: entry.allergens ?? base?.allergens ?? [],
+    ...buildAllergens(entry, base),
     contains: entry.contains?.map(buildShare) ?? base?.contains ?? [],
     sold: {
       ...base?.sold,
@@ -62,6 +62,21 @@ function buildPiece({ unit, size, grams, source }: NonNullable<FoodEntry['pieces
 
 function buildKeeping({ where, days, freezes, least, source }: NonNullable<FoodEntry['keeps']>): Food['keeps'] {
   return { where, days: days ?? null, freezes, leastGrams: exactOf(least), source };
+}
+
+/** A site may add to what the larder lists of a food, and never take away from it: what is added is kept apart. */
+function buildAllergens({ allergens, contains }: FoodEntry, base: Food | undefined) {
+  if (base === undefined) return { allergens: allergens ?? [] };
+  if (allergens === undefined && contains === undefined)
+    return {
+      allergens: base.allergens,
+      ...(base.allergensBySite !== undefined && { allergensBySite: base.allergensBySite }),
+    };
+  const bySite = (allergens ?? []).filter((allergen) => !base.allergens.includes(allergen));
+  return {
+    allergens: [...base.allergens, ...bySite],
+    allergensBySite: [...(base.allergensBySite ?? []), ...bySite],
+  };
 }
 
 function buildShare({ food, share, source }: NonNullable<FoodEntry['contains']>[number]): Food['contains'][number] {

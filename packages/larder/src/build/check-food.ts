@@ -20,7 +20,13 @@ export function checkFood(entry: FoodEntry, unitsOf: UnitsOf, base?: Food): Faul
       path: ['sold', kitchen, ...fault.path],
     })),
   );
-  return [...sold, ...checkDensities(entry), ...checkPieces(entry), ...checkContents(entry)];
+  return [
+    ...sold,
+    ...checkDensities(entry),
+    ...checkPieces(entry),
+    ...checkContents(entry),
+    ...checkAllergens(entry, base),
+  ];
 }
 
 function checkSold(sold: SoldYaml, weighing: Weighing): Fault[] {
@@ -113,6 +119,19 @@ function checkContents({ contains = [] }: FoodEntry): Fault[] {
         },
       ]
     : [];
+}
+
+/** A site may know of more than the larder, and never of less: whoever cooks by a page trusts what it says of a stand-in. */
+function checkAllergens({ allergens }: FoodEntry, base: Food | undefined): Fault[] {
+  const missing = (base?.allergens ?? []).filter((allergen) => allergens?.some((each) => each === allergen) === false);
+  if (missing.length === 0) return [];
+  const list = missing.map((each) => `\`${each}\``).join(', ');
+  return [
+    {
+      path: ['allergens'],
+      message: `\`allergens\` leaves out ${list}, which the larder lists of this food. Add it, or give a food without it an id of its own`,
+    },
+  ];
 }
 
 function repeats(names: readonly string[]): [number, string][] {

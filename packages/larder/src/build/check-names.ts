@@ -29,6 +29,18 @@ export function checkNames(entry: FoodEntry, { base, entries, kitchens }: Known)
   ];
 }
 
+/** A food of the site's own that takes another's place has to say its allergens: silence would tell readers that there are none. */
+export function checkUnsaid(entry: FoodEntry, { base, entries }: Known): Fault[] {
+  const isUnsaid = (food: string) =>
+    !base.has(food) && entries[food] !== undefined && entries[food].allergens === undefined;
+  return standInsNamed(entry)
+    .filter(({ food }) => isUnsaid(food))
+    .map(({ path, food }) => ({
+      path,
+      message: `\`${food}\` takes the place of another food, and its entry does not say what allergens it has. Write its \`allergens\` there, \`[]\` for none`,
+    }));
+}
+
 /** Kitchens of which a food says nothing: whether it is sold there, and what it is then called. */
 export function checkForgotten({ names, sold }: Food, kitchens: ReadonlyMap<string, Kitchen>): Fault[] {
   const ids = [...kitchens.keys()];
@@ -79,12 +91,19 @@ export function unknownKitchen(path: KeyPath, id: string, kitchens: ReadonlyMap<
 
 function foodsNamed({ contains = [], sold = {}, spooned }: FoodEntry): { path: KeyPath; food: string }[] {
   const contents = contains.map(({ food }, index) => ({ path: ['contains', index, 'food'], food }));
-  const standIns = Object.entries(sold).flatMap(([kitchen, shops]) =>
+  return [
+    ...contents,
+    ...standInsNamed({ sold }),
+    ...(spooned === undefined ? [] : [{ path: ['spooned'], food: spooned }]),
+  ];
+}
+
+function standInsNamed({ sold = {} }: Pick<FoodEntry, 'sold'>): { path: KeyPath; food: string }[] {
+  return Object.entries(sold).flatMap(([kitchen, shops]) =>
     (shops['stand-ins'] ?? []).flatMap(({ parts }, one) =>
       parts.map(({ food }, other) => ({ path: ['sold', kitchen, 'stand-ins', one, 'parts', other, 'food'], food })),
     ),
   );
-  return [...contents, ...standIns, ...(spooned === undefined ? [] : [{ path: ['spooned'], food: spooned }])];
 }
 
 const partsOf = ({ contains, sold }: Food): string[] => [

@@ -1,4 +1,15 @@
-import type { Density, Exact, Food, FoodName, Kitchen, Pack, Piece, Sold } from '@retare/core';
+import {
+  allergensAdded,
+  allergensOf,
+  type Density,
+  type Exact,
+  type Food,
+  type FoodName,
+  type Kitchen,
+  type Pack,
+  type Piece,
+  type Sold,
+} from '@retare/core';
 import { element, escapeHtml } from './html.js';
 import type { SourceNotes } from './source-notes.js';
 
@@ -30,7 +41,7 @@ export function foodArticle(food: Food, setting: Setting): string {
         ),
       ),
     ),
-    fact('allergens', escapeHtml(food.allergens.join(', '))),
+    fact('allergens', escapeHtml([...allergensOf(food, setting.foods)].join(', '))),
     fact('keeps', escapeHtml(keepsText(food)) + notes.mark(food.keeps.source)),
     fact(
       'core temperature',
@@ -114,8 +125,8 @@ function shopsHtml(food: Food, sold: Sold, { foods, notes }: Setting): string {
   ];
   const standIns = sold.standIns.map((standIn) => {
     const parts = standIn.parts.map((part) => `${percent(part.share)} ${part.food}`).join(' and ');
-    const all = standIn.parts.flatMap((part) => foods.get(part.food)?.allergens ?? []);
-    const added = [...new Set(all)].filter((allergen) => !food.allergens.includes(allergen));
+    const instead = standIn.parts.flatMap((part) => foods.get(part.food) ?? []);
+    const added = allergensAdded(food, instead, foods);
     return `; instead ${escapeHtml(parts + (added.length > 0 ? ` (adds ${added.join(', ')})` : ''))}${notes.mark(standIn.source)}`;
   });
   return escapeHtml(ways.join('; ')) + notes.mark(sold.source) + standIns.join('');

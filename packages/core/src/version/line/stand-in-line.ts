@@ -1,6 +1,7 @@
 import { dimensionOf } from '../../amount/size.js';
 import { type Stated, statedIn } from '../../amount/stated.js';
 import type { Exact } from '../../exact.js';
+import { allergensAdded } from '../../food/allergens.js';
 import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
 import { nameIn } from '../../food/name.js';
@@ -64,7 +65,14 @@ export function standInLine(
     edits: [...together, ...further],
     also,
     problems: [...problemsOfWords(line, conversion.native), ...judged.flatMap(({ problems }) => problems)],
-    notes: [noteFor(line.food, parts, conversion)],
+    notes: [
+      standInNote(
+        line.food,
+        parts.map(({ food }) => food),
+        conversion,
+        foods,
+      ),
+    ],
   };
 }
 
@@ -110,12 +118,12 @@ function countAgain(
 }
 
 /** What it stands in for, and the allergens that it adds. */
-function noteFor(food: Food, parts: readonly StandInPart[], { native, kitchen }: Conversion): LineNote {
-  const allergens = parts.flatMap((part) => part.food.allergens).filter((each) => !food.allergens.includes(each));
-  return {
-    kind: 'stand-in',
-    food: nameIn(food, native.id).many,
-    kitchen: kitchen.name,
-    allergens: [...new Set(allergens)],
-  };
+export function standInNote(
+  food: Food,
+  standIns: readonly Food[],
+  { native, kitchen }: Pick<Conversion, 'native' | 'kitchen'>,
+  foods: Foods,
+): LineNote {
+  const allergens = allergensAdded(food, standIns, foods);
+  return { kind: 'stand-in', food: nameIn(food, native.id).many, kitchen: kitchen.name, allergens };
 }
