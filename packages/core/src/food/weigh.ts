@@ -1,6 +1,6 @@
 import { gramsIn, isMassUnit, isVolumeUnit, type KitchenUnits, millilitresIn } from '../amount/size.js';
 import type { CountUnit, UnitId } from '../amount/unit.js';
-import { Exact } from '../exact.js';
+import type { Exact } from '../exact.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Food } from './food.js';
 import { saidIn } from './said-in.js';
@@ -10,6 +10,9 @@ export interface Weighed {
   grams: Exact | null;
   millilitres: Exact | null;
 }
+
+/** Nothing is known of it. */
+export const unweighed: Weighed = { grams: null, millilitres: null };
 
 /** What a recipe itself says about its foods, in second statements of an amount. */
 export interface StatedWeights {
@@ -53,11 +56,11 @@ export function weigh(value: Exact, unit: UnitId, food: Food | null, scales: Sca
   if (isMassUnit(unit)) return fromGrams(value.times(gramsIn(unit)), food, scales);
   if (isVolumeUnit(unit)) {
     const each = millilitresIn(unit, scales.units);
-    return each === null ? { grams: null, millilitres: null } : fromMillilitres(value.times(each), food, scales);
+    return each === null ? unweighed : fromMillilitres(value.times(each), food, scales);
   }
   const own = food === null ? undefined : scales.stated.perPiece.get(pieceKey(food.id, unit));
   const piece = own ?? (food === null ? null : pieceGrams(food, unit as CountUnit, scales.prep));
-  return piece === null ? { grams: null, millilitres: null } : fromGrams(value.times(piece), food, scales);
+  return piece === null ? unweighed : fromGrams(value.times(piece), food, scales);
 }
 
 /** A weight of a food, with its volume where the density is known. */
@@ -70,6 +73,22 @@ export function fromGrams(grams: Exact, food: Food | null, scales: Scales): Weig
 export function fromMillilitres(millilitres: Exact, food: Food | null, scales: Scales): Weighed {
   const density = densityOf(food, scales);
   return { grams: density === null ? null : millilitres.times(density), millilitres };
+}
+
+/** A share of a weight, of a food that may be another than was weighed. */
+export function shareByWeight({ grams }: Weighed, share: Exact, food: Food | null, scales: Scales): Weighed {
+  return grams === null ? unweighed : fromGrams(grams.times(share), food, scales);
+}
+
+/** So many times an amount. */
+export function timesWeighed({ grams, millilitres }: Weighed, factor: Exact): Weighed {
+  return { grams: grams?.times(factor) ?? null, millilitres: millilitres?.times(factor) ?? null };
+}
+
+/** Two amounts together: what is not known of one is not known of both. */
+export function addWeighed(one: Weighed, other: Weighed): Weighed {
+  const plus = (a: Exact | null, b: Exact | null): Exact | null => (a === null || b === null ? null : a.plus(b));
+  return { grams: plus(one.grams, other.grams), millilitres: plus(one.millilitres, other.millilitres) };
 }
 
 /** Grams per millilitre: the recipe's own word first, then the form that the preparation names, then the food as it usually comes. */
@@ -89,6 +108,3 @@ export function pieceGrams(food: Food, unit: CountUnit, size: string): Exact | n
   const usual = ofUnit.find((piece) => piece.size === null) ?? ofUnit.find((piece) => piece.size === 'medium');
   return (sized ?? usual ?? ofUnit[0])?.grams ?? null;
 }
-
-/** Zero, for adding up. */
-export const nothing = new Exact(0);

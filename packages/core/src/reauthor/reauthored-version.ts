@@ -1,6 +1,6 @@
 import type { Stated } from '../amount/stated.js';
-import type { Exact } from '../exact.js';
-import type { Weighed } from '../food/weigh.js';
+import { type Exact, ratioOf } from '../exact.js';
+import { timesWeighed, unweighed, type Weighed } from '../food/weigh.js';
 import { soldIn } from '../kitchen/shop/buy.js';
 import type { Line } from '../recipe/recipe.js';
 import type { Setting } from '../version/build-version.js';
@@ -8,7 +8,7 @@ import { versionOfLines } from '../version/build-version.js';
 import { judgeLine } from '../version/judge/judge-line.js';
 import { convertedLine } from '../version/line/converted-line.js';
 import { standInNote } from '../version/line/stand-in-line.js';
-import { unweighed, writtenLine } from '../version/line/written-line.js';
+import { writtenLine } from '../version/line/written-line.js';
 import type { FurtherFood, LineNote, Version, VersionFood, VersionLine } from '../version/version.js';
 import { problemsOfWords, whichSalt } from '../version/words/about-words.js';
 import { nameWith, type StandInEdits, standInEdits, withFurther } from '../version/words/stand-in-words.js';
@@ -139,12 +139,7 @@ function elsewhereOf(line: Line, chosen: Chosen, context: DemandContext): Furthe
 /** The same share of an amount as one need is of the whole. */
 function shareOf(amount: Weighed, need: Weighed, whole: Weighed): Weighed {
   const share = ratioOf(need.grams, whole.grams) ?? ratioOf(need.millilitres, whole.millilitres);
-  const of = (size: Exact | null): Exact | null => (size === null || share === null ? null : size.times(share));
-  return { grams: of(amount.grams), millilitres: of(amount.millilitres) };
-}
-
-function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {
-  return part === null || whole === null || whole.isZero() ? null : part.dividedBy(whole);
+  return share === null ? unweighed : timesWeighed(amount, share);
 }
 
 /** A line without an amount is only named anew; one that is wholly in other lines says where. */

@@ -1,5 +1,5 @@
 import { Exact } from '../../exact.js';
-import { isLengthUnit, type KitchenUnits } from '../size.js';
+import { gramsIn, isLengthUnit, type KitchenUnits } from '../size.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
 import { readQuantity } from './quantity.js';
@@ -82,11 +82,13 @@ function splitCount({ low, high, quantity }: Statement): { count: Exact; size: E
 }
 
 function isNearer(second: Statement, fraction: Exact, size: Statement): boolean {
-  const gramsPerOunce = 28.35;
   if (second.unit !== 'g' || size.unit !== 'oz') return false;
-  const grams = second.low.toNumber();
-  const [whole, part] = [size.low.toNumber() * gramsPerOunce, fraction.toNumber() * gramsPerOunce];
-  return Math.abs(Math.log(grams / part)) < Math.abs(Math.log(grams / whole));
+  const farFrom = (ounces: Exact): Exact =>
+    second.low
+      .dividedBy(ounces.times(gramsIn('oz')))
+      .ln()
+      .abs();
+  return farFrom(fraction).lessThan(farFrom(size.low));
 }
 
 /** `2 cans (28 oz.)`, `1 pkg (7 g)`, `1 can 400 g`, `1 pack of 250 g` */

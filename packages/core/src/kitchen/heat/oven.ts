@@ -1,5 +1,5 @@
 import type { OvenSetting } from '../../amount/reading.js';
-import { Exact } from '../../exact.js';
+import { Exact, toStep } from '../../exact.js';
 import type { Kitchen } from '../kitchen.js';
 
 /** One oven's heat in several words: conventional first. */
@@ -114,7 +114,7 @@ function onDial(celsius: Exact, kind: 'conventional' | 'fan', { oven }: Kitchen)
   const { step, min, max, fanDifference } = oven;
   const value = inDial(celsius, oven);
   if (kind === 'conventional' && endOf(value, oven) !== null) return value.round();
-  const nearest = Exact.min(value.dividedBy(step).round().times(step), max.plus(fanDifference));
+  const nearest = Exact.min(toStep(value, step), max.plus(fanDifference));
   // A dial may begin or end between two marks of its step: 165 °F is nearer to 170 than to 175.
   const ends = kind === 'fan' ? [] : [min, max];
   return [kind === 'fan' ? nearest.minus(fanDifference) : nearest, ...ends]

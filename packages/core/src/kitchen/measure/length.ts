@@ -1,20 +1,20 @@
 import { centimetresIn } from '../../amount/size.js';
 import type { Term } from '../../amount/stated.js';
 import type { LengthUnit } from '../../amount/unit.js';
-import { Exact } from '../../exact.js';
+import { Exact, toStep } from '../../exact.js';
 import type { Kitchen } from '../kitchen.js';
 
 /** A length as a cook there would judge it: quarter inches, or millimetres, half and whole centimetres. */
 export function lengthFor(value: Exact, unit: LengthUnit, kitchen: Kitchen): Term {
   const cm = value.times(centimetresIn(unit));
   if (kitchen.writes.length === 'in') {
-    const inches = cm.dividedBy('2.54');
+    const inches = cm.dividedBy(centimetresIn('in'));
     // Under half an inch an eighth is still seen on a ruler.
     const step = new Exact(inches.lessThan('0.5') ? '0.125' : '0.25');
-    return { low: Exact.max(inches.dividedBy(step).round().times(step), step), high: null, unit: 'in' };
+    return { low: Exact.max(toStep(inches, step), step), high: null, unit: 'in' };
   }
   if (cm.lessThan('0.95')) return { low: Exact.max(cm.times(10).round(), 1), high: null, unit: 'mm' };
   // Half an inch is 1.25 cm on a ruler; half a centimetre would bend it by a fifth.
   const step = new Exact(cm.lessThan(2) ? '0.25' : cm.lessThan(10) ? '0.5' : 1);
-  return { low: cm.dividedBy(step).round().times(step), high: null, unit: 'cm' };
+  return { low: toStep(cm, step), high: null, unit: 'cm' };
 }

@@ -1,4 +1,5 @@
 import type { PanReading } from '../../amount/reading.js';
+import { centimetresIn } from '../../amount/size.js';
 import type { Kitchen, Pan } from '../kitchen.js';
 
 /** Holes narrower than this are those of a mini muffin pan, in centimetres. Common practice, no source. */
@@ -13,7 +14,7 @@ export function isMuffin({ shape }: PanReading): boolean {
 export function muffinPan(reading: PanReading, kitchen: Kitchen): Pan | undefined {
   const isMini = ({ sides, unit }: Pan): boolean => {
     const [width] = sides;
-    return width?.times(unit === 'in' ? '2.54' : 1).lessThan(miniUnder) ?? false;
+    return width?.times(centimetresIn(unit)).lessThan(miniUnder) ?? false;
   };
   return kitchen.pans.find((pan) => pan.shape === 'muffin' && isMini(pan) === (reading.shape === 'mini-muffin'));
 }

@@ -1,6 +1,6 @@
 import type { PanReading } from '../../amount/reading.js';
 import { centimetresIn, gramsIn, isLengthUnit, isMassUnit, isVolumeUnit, millilitresIn } from '../../amount/size.js';
-import { Exact } from '../../exact.js';
+import { Exact, toStep } from '../../exact.js';
 import type { Kitchen, Pan } from '../kitchen.js';
 import { baseOf } from './pan-base.js';
 
@@ -40,12 +40,12 @@ export function plainSize(reading: PanReading, native: Kitchen, kitchen: Kitchen
 }
 
 function sideThere(cm: Exact, kitchen: Kitchen): Exact {
-  return kitchen.writes.length === 'cm' ? cm.round() : cm.dividedBy('2.54').times(2).round().dividedBy(2);
+  return kitchen.writes.length === 'cm' ? cm.round() : inHalves(cm, centimetresIn('in'));
 }
 
 function massText(grams: Exact, kitchen: Kitchen): string {
-  if (kitchen.writes.mass.includes('g')) return `${grams.dividedBy(50).round().times(50)} g`;
-  return `${grams.dividedBy(gramsIn('lb')).times(2).round().dividedBy(2)} lb`;
+  if (kitchen.writes.mass.includes('g')) return `${toStep(grams, 50)} g`;
+  return `${inHalves(grams, gramsIn('lb'))} lb`;
 }
 
 /** A capacity in half quarts is near enough up to this; else it is said in cups. Common practice, no source. */
@@ -70,11 +70,11 @@ function volumeText(millilitres: Exact, isTube: boolean, { units, writes, cups }
 }
 
 function inHalves(size: Exact, unit: Exact): Exact {
-  return size.dividedBy(unit).times(2).round().dividedBy(2);
+  return toStep(size.dividedBy(unit), '0.5');
 }
 
 /** `2.4 litre`; a ramekin in whole tens of millilitres. */
 function metricText(millilitres: Exact): string {
-  if (millilitres.lessThan(475)) return `${millilitres.dividedBy(10).round().times(10)} ml`;
+  if (millilitres.lessThan(475)) return `${toStep(millilitres, 10)} ml`;
   return `${millilitres.dividedBy(1000).toDecimalPlaces(1)} litre`;
 }

@@ -8,6 +8,7 @@ import { land, stateMeasure } from '../../version/convert/land.js';
 import { type EggLines, eggLines, isLooseLine } from '../../version/egg/egg-lines.js';
 import { bothStated, weightsStatedIn } from '../../version/weigh/stated-weights.js';
 import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../../version/weigh/weigh-line.js';
+import { middle } from '../../version/weigh/weighed-ends.js';
 import type { Demand } from '../search/demand.js';
 import type { DemandContext } from '../search/demands-of.js';
 import { exactShare } from '../search/exact-share.js';
@@ -139,10 +140,7 @@ function drainedAsNative(
 }
 
 function middleGrams(weighed: WeighedAmount | null): number {
-  const low = weighed?.low.grams ?? null;
-  const high = weighed?.high?.grams ?? null;
-  if (low === null) return 0;
-  return (high === null ? low : low.times(high).sqrt()).toNumber();
+  return weighed === null ? 0 : (middle(weighed).grams?.toNumber() ?? 0);
 }
 
 function gramsOf({ base, quantity, loose }: Demand): number {

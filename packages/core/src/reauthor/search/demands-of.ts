@@ -3,13 +3,14 @@ import { statedIn } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
-import { fromGrams, type StatedWeights, type Weighed } from '../../food/weigh.js';
+import { addWeighed, type StatedWeights, shareByWeight, type Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import type { Line, Part, Recipe } from '../../recipe/recipe.js';
 import { isOptional } from '../../version/beside.js';
 import { eggLines } from '../../version/egg/egg-lines.js';
 import { type WeighedAmount, weighingOf, weighNeed } from '../../version/weigh/weigh-line.js';
+import { middle } from '../../version/weigh/weighed-ends.js';
 import { contentsOf } from '../ratio/contents.js';
 import type { Weights } from '../weights.js';
 import type { Demand } from './demand.js';
@@ -65,14 +66,9 @@ function merge(into: Demand, from: Demand): void {
   into.quantity += from.quantity;
   into.spread = Math.max(into.spread, from.spread);
   into.weight = Math.max(into.weight, from.weight);
-  into.need = sum(into.need, from.need);
-  into.low = sum(into.low, from.low);
+  into.need = addWeighed(into.need, from.need);
+  into.low = addWeighed(into.low, from.low);
   into.weighed = { ...into.weighed, drainedGrams: null };
-}
-
-function sum(one: Weighed, other: Weighed): Weighed {
-  const plus = (a: Exact | null, b: Exact | null): Exact | null => (a === null || b === null ? null : a.plus(b));
-  return { grams: plus(one.grams, other.grams), millilitres: plus(one.millilitres, other.millilitres) };
 }
 
 function ofLine(line: Line, context: DemandContext): Demand[] {
@@ -93,18 +89,9 @@ function ofLine(line: Line, context: DemandContext): Demand[] {
     const food = foods.get(id);
     if (food === undefined) return [];
     const scales = { units: kitchen.units, prep: '', stated: ownWeights };
-    const shareOf = ({ grams }: Weighed): Weighed =>
-      grams === null ? { grams, millilitres: null } : fromGrams(grams.times(share), food, scales);
+    const shareOf = (whole: Weighed): Weighed => shareByWeight(whole, share, food, scales);
     return [demandFor(line, food, { need: shareOf(need), low: shareOf(weighed.low) }, weighed, context)];
   });
-}
-
-/** A range counts by its geometric mean. */
-export function middle({ low, high }: Pick<WeighedAmount, 'low' | 'high'>): Weighed {
-  if (high === null) return low;
-  const mean = (a: Exact | null, b: Exact | null): Exact | null =>
-    a === null || b === null ? null : a.times(b).sqrt();
-  return { grams: mean(low.grams, high.grams), millilitres: mean(low.millilitres, high.millilitres) };
 }
 
 function demandFor(

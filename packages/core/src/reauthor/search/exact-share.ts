@@ -1,9 +1,10 @@
 import type { Stated } from '../../amount/stated.js';
-import type { Exact } from '../../exact.js';
+import { type Exact, middleOf, ratioOf } from '../../exact.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { type WeighedAmount, weighingOf, weighStated } from '../../version/weigh/weigh-line.js';
+import { middle } from '../../version/weigh/weighed-ends.js';
 import type { Demand } from './demand.js';
-import { type DemandContext, isCounted, middle } from './demands-of.js';
+import { type DemandContext, isCounted } from './demands-of.js';
 
 /** What a chosen amount weighs in the kitchen that it is chosen for; null where nothing is known of it. */
 export function weighChosen(
@@ -43,11 +44,11 @@ export function exactShare(
   if (chosen.drainedGrams !== null && native.drainedGrams !== null && demand.lines.length === 1)
     return chosen.drainedGrams.dividedBy(native.drainedGrams);
   const drained = drainedOf(demand, stated, context);
-  if (drained !== null) return ratio(drained, demand.need.grams);
+  if (drained !== null) return ratioOf(drained, demand.need.grams);
   const { grams, millilitres } = middle(chosen);
   return (
-    ratio(grams, demand.need.grams) ??
-    ratio(millilitres, demand.need.millilitres) ??
+    ratioOf(grams, demand.need.grams) ??
+    ratioOf(millilitres, demand.need.millilitres) ??
     (chosen.dimension === native.dimension && demand.base === 'count' ? countsOf(stated, demand) : null)
   );
 }
@@ -61,18 +62,11 @@ function drainedOf(demand: Demand, { pack, statements }: Stated, { kitchen }: De
   const sold = soldIn(food, kitchen.id);
   const same = sold?.packs.find(({ size, unit }) => size.equals(pack.size) && unit === pack.unit);
   if (sold === null || !isUseWhole(sold) || same?.drainedGrams == null) return null;
-  const counted = count.high === null ? count.low : count.low.times(count.high).sqrt();
-  return same.drainedGrams.times(counted);
-}
-
-function ratio(chosen: Exact | null, need: Exact | null): Exact | null {
-  return chosen === null || need === null || need.isZero() ? null : chosen.dividedBy(need);
+  return same.drainedGrams.times(middleOf(count.low, count.high));
 }
 
 function countsOf(stated: Stated, { reading }: Demand): Exact | null {
   const [own, native] = [stated.statements[0]?.[0], reading.amounts[0]];
   if (own === undefined || native === undefined || own.unit !== native.unit) return null;
-  const mean = ({ low, high }: { low: Exact; high: Exact | null }): Exact =>
-    high === null ? low : low.times(high).sqrt();
-  return ratio(mean(own), mean(native));
+  return ratioOf(middleOf(own.low, own.high), middleOf(native.low, native.high));
 }

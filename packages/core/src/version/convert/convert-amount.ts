@@ -2,7 +2,7 @@ import type { LineReading } from '../../amount/reading.js';
 import { dimensionOf } from '../../amount/size.js';
 import { type Stated, statedIn } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
-import { Exact } from '../../exact.js';
+import { Exact, toStep } from '../../exact.js';
 import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
 import { pieceGrams, type StatedWeights, type Weighed } from '../../food/weigh.js';
@@ -88,7 +88,7 @@ function inPieces({ low, high }: { low: Weighed; high: Weighed | null }, food: F
   if (each === null || low.grams === null) return null;
   const counts = [low, high].flatMap((end) => end?.grams?.dividedBy(each) ?? []);
   const step = counts.some((count) => count.lessThan('2.5')) ? '0.5' : '1';
-  const landed = counts.map((count) => count.dividedBy(step).round().times(step));
+  const landed = counts.map((count) => toStep(count, step));
   const near = landed.every((count, at) =>
     count
       .dividedBy(counts[at] ?? 1)

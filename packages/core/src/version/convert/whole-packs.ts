@@ -1,4 +1,4 @@
-import { Exact } from '../../exact.js';
+import { Exact, toStep } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import { remainderOf } from '../../kitchen/shop/remainder.js';
 
@@ -68,7 +68,7 @@ function nearestCount(pack: Pack, { grams, drainedGrams }: PackNeed, step: Exact
   const byDrained = drainedGrams !== null && pack.drainedGrams !== null;
   const need = byDrained ? drainedGrams : grams;
   const size = byDrained && pack.drainedGrams !== null ? pack.drainedGrams : pack.grams;
-  const count = Exact.max(need.dividedBy(size).dividedBy(step).round().times(step), step);
+  const count = Exact.max(toStep(need.dividedBy(size), step), step);
   return { pack, count, drift: count.times(size).dividedBy(need).minus(1) };
 }
 

@@ -3,7 +3,7 @@ import { type Stated, sameStated, statedIn } from '../../amount/stated.js';
 import { writeStated } from '../../amount/write.js';
 import { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
-import type { Weighed } from '../../food/weigh.js';
+import { unweighed, type Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Bought } from '../../kitchen/shop/buy.js';
 import type { Line } from '../../recipe/recipe.js';
@@ -52,7 +52,6 @@ function soldAtAll(line: Line, food: Food | null, kitchen: Kitchen): PlacedProbl
   if (food === null || line.name === null) return [];
   const { text, span } = line.name;
   const stated: Stated = { statements: [], pack: null, eggSize: null, approx: false };
-  const weighed: Weighed = { grams: null, millilitres: null };
-  const { problem } = judgeBuying({ stated, text, food, weighed, kitchen, tolerance: new Exact(0) });
+  const { problem } = judgeBuying({ stated, text, food, weighed: unweighed, kitchen, tolerance: new Exact(0) });
   return problem?.rule === 'unbuyable' && problem.reason === 'not-sold' ? [{ problem, span }] : [];
 }

@@ -1,5 +1,6 @@
 import type { Exact } from '../../exact.js';
 import type { Foods } from '../../food/find/find.js';
+import { unweighed } from '../../food/weigh.js';
 import type { Line } from '../../recipe/recipe.js';
 import { type Conversion, convertAmount } from '../convert/convert-amount.js';
 import { farOff } from '../judge/far-off.js';
@@ -10,7 +11,7 @@ import { problemsOfWords, whichSalt } from '../words/about-words.js';
 import { amountInWords, furtherInWords, nameInWords, unconverted } from '../words/words-in-line.js';
 import { driftOf } from './drift-of.js';
 import { standInLine } from './stand-in-line.js';
-import { unweighed, writtenLine } from './written-line.js';
+import { writtenLine } from './written-line.js';
 
 /**
  * A native line converted for another kitchen; a stand-in takes its place where the food is not sold there. What conversion gives is

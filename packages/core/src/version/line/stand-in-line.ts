@@ -5,7 +5,7 @@ import { allergensAdded } from '../../food/allergens.js';
 import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
 import { nameIn } from '../../food/name.js';
-import { fromGrams, type Weighed } from '../../food/weigh.js';
+import { shareByWeight, type Weighed } from '../../food/weigh.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import type { Line } from '../../recipe/recipe.js';
 import { type Conversion, convertWeighed } from '../convert/convert-amount.js';
@@ -92,10 +92,8 @@ export function standInFor(
     const food = foods.get(id);
     if (food === undefined) return [];
     const weighing = { food, kitchen, prep: '', sizeWord: '', container: null, ownWeights };
-    const shareOf = ({ grams }: Weighed): Weighed =>
-      grams === null
-        ? { grams, millilitres: null }
-        : fromGrams(grams.times(share), food, { units: kitchen.units, prep: '', stated: ownWeights });
+    const scales = { units: kitchen.units, prep: '', stated: ownWeights };
+    const shareOf = (end: Weighed): Weighed => shareByWeight(end, share, food, scales);
     const ends = { low: shareOf(low), high: high === null ? null : shareOf(high) };
     const stated = convertWeighed(reading, ends, food, conversion);
     return [{ food, stated, need: ends.low, weighed: weighStated(stated, weighing)?.low ?? ends.low }];

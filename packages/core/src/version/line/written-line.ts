@@ -1,15 +1,12 @@
 import { statedIn } from '../../amount/stated.js';
 import type { Exact } from '../../exact.js';
-import type { StatedWeights, Weighed } from '../../food/weigh.js';
+import { type StatedWeights, unweighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
 import { judgeLine } from '../judge/judge-line.js';
 import type { VersionLine } from '../version.js';
 import { weighingOf, weighReading } from '../weigh/weigh-line.js';
 import { problemsOfWords } from '../words/about-words.js';
-
-/** Nothing is known of its weight. */
-export const unweighed: Weighed = { grams: null, millilitres: null };
 
 /**
  * A line as an author wrote it for a kitchen, judged there.

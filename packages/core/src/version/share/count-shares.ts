@@ -1,11 +1,11 @@
 import { dimensionOf } from '../../amount/size.js';
 import { writeStated } from '../../amount/write.js';
-import { Exact } from '../../exact.js';
+import { Exact, ratioOf, toStep } from '../../exact.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import type { VersionFood } from '../version.js';
 import { theRest } from './measure-shares.js';
-import { ratioOf, type Share, usesAllOf } from './share-of-line.js';
+import { type Share, usesAllOf } from './share-of-line.js';
 
 /** Pieces, and packs that are used whole; of others halves, but of a carton of cream what a jug measures. */
 export function isCounted({ stated, food }: VersionFood, shares: readonly Share[], kitchen: Kitchen): boolean {
@@ -24,7 +24,7 @@ function isNearCount(share: Share, packs: Exact): boolean {
   const unit = reading.amounts[0]?.unit;
   if (unit === undefined || reading.pack !== null || dimensionOf(unit) === 'count') return true;
   const wanted = packs.times(share.fraction);
-  return stepped(wanted, stepOf(share)).minus(wanted).abs().lessThanOrEqualTo(wanted.times(nearCount));
+  return toStep(wanted, stepOf(share)).minus(wanted).abs().lessThanOrEqualTo(wanted.times(nearCount));
 }
 
 /** Parts of a number of pieces or packs: 2 of 4 onions. The last takes what the others leave, as a number where there is one. */
@@ -40,7 +40,7 @@ export function countShares(shares: readonly Share[], own: VersionFood, kitchen:
     const isLast = usesAll && index === shares.length - 1;
     if (isLast && (term.high !== null || !left.isPositive() || left.isZero())) return theRest;
     const step = stepOf(share);
-    const count = isLast && whole.equals(term.low) ? left : stepped(isLast ? left : whole.times(fraction), step);
+    const count = isLast && whole.equals(term.low) ? left : toStep(isLast ? left : whole.times(fraction), step);
     if (count.isZero()) return null;
     left = left.minus(count);
     return writeStated({ ...stated, statements: [[{ ...term, low: count, high: null }]], approx: false }, kitchen);
@@ -50,8 +50,4 @@ export function countShares(shares: readonly Share[], own: VersionFood, kitchen:
 /** Half an onion is cut; nobody takes half of an egg where the author took whole ones. */
 function stepOf({ mention }: Share): Exact {
   return new Exact(mention.reading.amounts[0]?.low.isInteger() ? 1 : '0.5');
-}
-
-function stepped(count: Exact, step: Exact): Exact {
-  return count.dividedBy(step).round().times(step);
 }

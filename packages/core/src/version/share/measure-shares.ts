@@ -1,7 +1,7 @@
 import { isMassUnit } from '../../amount/size.js';
 import { writeStated } from '../../amount/write.js';
 import { Exact } from '../../exact.js';
-import type { Weighed } from '../../food/weigh.js';
+import { timesWeighed, type Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { land, stateMeasure } from '../convert/land.js';
 import type { VersionFood } from '../version.js';
@@ -31,10 +31,7 @@ interface LandedShare {
 
 function landShare(whole: Weighed, fraction: Exact, version: VersionFood, kitchen: Kitchen): LandedShare | null {
   const unit = version.stated?.statements[0]?.[0]?.unit;
-  const weighed = {
-    grams: whole.grams?.times(fraction) ?? null,
-    millilitres: whole.millilitres?.times(fraction) ?? null,
-  };
+  const weighed = timesWeighed(whole, fraction);
   // Of a pack, and of what another line's amount holds, only the food says how it is measured.
   const isPacked = version.stated?.pack != null || version.stated === null;
   const mass = isPacked ? version.food?.pours === false : unit !== undefined && isMassUnit(unit);

@@ -1,4 +1,4 @@
-import { Exact } from '../../exact.js';
+import { Exact, ratioOf } from '../../exact.js';
 import type { StatedWeights, Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
@@ -41,11 +41,6 @@ function sameUnit(mention: AmountMention, line: Line): Exact | null {
 function weighMention(mention: AmountMention, line: Line, native: Kitchen, ownWeights: StatedWeights): Weighed | null {
   const reading = { ...mention.reading, prep: line.reading.prep };
   return weighReading(reading, weighingOf(reading, line.food, native, ownWeights))?.low ?? null;
-}
-
-/** A part over a whole; null where one of them is not known, or the whole is nothing. */
-export function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {
-  return part === null || whole === null || whole.isZero() ? null : part.dividedBy(whole);
 }
 
 /** Whether several shares together are the whole line. */

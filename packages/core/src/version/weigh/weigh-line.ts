@@ -4,9 +4,19 @@ import type { LineReading } from '../../amount/reading.js';
 import { dimensionOf, isMassUnit, isVolumeUnit } from '../../amount/size.js';
 import { type Stated, statedIn, type Term } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
-import type { Exact } from '../../exact.js';
+import { type Exact, middleOf } from '../../exact.js';
 import type { Food, Pack } from '../../food/food.js';
-import { fromGrams, nothing, pieceKey, type StatedWeights, type Weighed, weigh } from '../../food/weigh.js';
+import {
+  addWeighed,
+  fromGrams,
+  pieceKey,
+  type StatedWeights,
+  shareByWeight,
+  timesWeighed,
+  unweighed,
+  type Weighed,
+  weigh,
+} from '../../food/weigh.js';
 import { eggSizeNamed, partOfEgg, sameEggs } from '../../kitchen/egg.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { gramsByWrapper } from '../../kitchen/measure/wrapper.js';
@@ -74,9 +84,9 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
   if (usual !== null) return counted(first.low, first.high, usual, weighing);
   const each = (value: Exact, { unit: of, fill }: Term): Weighed =>
     weighTerm(value.times(fillFactor(fill, of)), of, stated, weighing);
-  const low = sum(terms.map((term) => each(term.low, term)));
+  const low = terms.map((term) => each(term.low, term)).reduce(addWeighed);
   const ranged = terms.some((term) => term.high !== null);
-  const high = ranged ? sum(terms.map((term) => each(term.high ?? term.low, term))) : null;
+  const high = ranged ? terms.map((term) => each(term.high ?? term.low, term)).reduce(addWeighed) : null;
   const count = dimensionOf(unit) === 'count' ? first.low : null;
   return { low, high, dimension: dimensionOf(unit), drainedGrams: null, pack: null, count };
 }
@@ -101,8 +111,7 @@ export function weighNeed(reading: LineReading, weighing: Weighing, kitchen: Kit
   if (drainedGrams === null || low.grams === null || count === null || count.isZero()) return weighed;
   if (samePack(low.grams.dividedBy(count), sold) !== null) return weighed;
   const share = drainedGrams.dividedBy(low.grams);
-  const drainedOf = ({ grams }: Weighed): Weighed =>
-    grams === null ? { grams, millilitres: null } : fromGrams(grams.times(share), food, scales(weighing));
+  const drainedOf = (end: Weighed): Weighed => shareByWeight(end, share, food, scales(weighing));
   return {
     ...weighed,
     low: drainedOf(low),
@@ -122,7 +131,7 @@ function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stat
   const { food, kitchen } = weighing;
   if (partOfEgg(food) !== null && unit === 'count') {
     const grams = eggGrams(stated, weighing);
-    return grams === null ? { grams: null, millilitres: null } : fromGrams(value.times(grams), food, scales(weighing));
+    return grams === null ? unweighed : fromGrams(value.times(grams), food, scales(weighing));
   }
   const marked = food === null ? null : gramsByWrapper(value, unit, food, kitchen);
   if (marked !== null) return fromGrams(marked, food, scales(weighing));
@@ -153,14 +162,10 @@ function weighPacks(stated: Stated, weighing: Weighing): WeighedAmount | null {
   const label = labelGrams(pack, weighing);
   const listed = food === null || label.grams === null ? null : samePack(label.grams, soldIn(food, kitchen.id));
   const each = label.grams === null ? label : fromGrams(label.grams, food, scales(weighing));
-  const times = (factor: Exact): Weighed => ({
-    grams: each.grams?.times(factor) ?? null,
-    millilitres: each.millilitres?.times(factor) ?? null,
-  });
   const dimension = isMassUnit(pack.unit) ? 'mass' : isVolumeUnit(pack.unit) ? 'volume' : 'count';
   return {
-    low: times(count.low),
-    high: count.high === null ? null : times(count.high),
+    low: timesWeighed(each, count.low),
+    high: count.high === null ? null : timesWeighed(each, count.high),
     dimension,
     drainedGrams: drained(count.low, listed, weighing),
     pack: listed,
@@ -175,8 +180,7 @@ function labelGrams(pack: NonNullable<Stated['pack']>, weighing: Weighing): Weig
     food === null ? undefined : soldIn(food, kitchen.id)?.packs.find((each) => isLabelled(each, pack, food));
   if (listed !== undefined) return { grams: listed.grams, millilitres: null };
   // `4 (6 to 8-oz) fillets` count by the middle of both.
-  const size = pack.sizeHigh == null ? pack.size : pack.size.times(pack.sizeHigh).sqrt();
-  const measured = weigh(size, pack.unit, food, scales(weighing));
+  const measured = weigh(middleOf(pack.size, pack.sizeHigh ?? null), pack.unit, food, scales(weighing));
   return { ...measured, grams: spoonedOut(pack.unit, measured.grams, weighing)?.grams ?? measured.grams };
 }
 
@@ -227,13 +231,4 @@ function counted(low: Exact, high: Exact | null, pack: Pack, weighing: Weighing)
     pack,
     count: low,
   };
-}
-
-function sum(parts: readonly Weighed[]): Weighed {
-  const total = (pick: (part: Weighed) => Exact | null): Exact | null =>
-    parts.reduce<Exact | null>((acc, part) => {
-      const value = pick(part);
-      return acc === null || value === null ? null : acc.plus(value);
-    }, nothing);
-  return { grams: total((part) => part.grams), millilitres: total((part) => part.millilitres) };
 }

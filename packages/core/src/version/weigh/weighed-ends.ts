@@ -1,5 +1,5 @@
 import type { Term } from '../../amount/stated.js';
-import type { Exact } from '../../exact.js';
+import { type Exact, middleOf } from '../../exact.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { WeighedAmount } from './weigh-line.js';
 
@@ -22,7 +22,6 @@ export function spreadOf({ low, high }: WeighedAmount): number {
 /** A range counts by its geometric mean. */
 export function middle({ low, high }: WeighedAmount): Weighed {
   if (high === null) return low;
-  const mean = (a: Exact | null, b: Exact | null): Exact | null =>
-    a === null || b === null ? null : a.times(b).sqrt();
+  const mean = (a: Exact | null, b: Exact | null): Exact | null => (a === null || b === null ? null : middleOf(a, b));
   return { grams: mean(low.grams, high.grams), millilitres: mean(low.millilitres, high.millilitres) };
 }
