@@ -27,6 +27,15 @@ describe('a can that is drained, where its food comes in no can', () => {
     expect(Math.abs(Math.log((grams ?? 0) / 260))).toBeLessThan(0.06);
   });
 
+  test('of one or two cans, drained, the middle is compared with the middle of as many tins', () => {
+    const recipe = recipeOf({ kitchen: 'us', lines: ['1–2 (15-oz) cans chickpeas, drained', '1 lb kale'] });
+    const result = reauthor(recipe, 'uk', setting);
+    if (isRefusal(result)) throw new RangeError(result.kind);
+    const [line] = result.version.parts[0]?.lines ?? [];
+    expect(line === undefined ? '' : textOf(line)).toBe('1–2 × 400 g tins chickpeas, drained');
+    expect(result.version.batchFactor.minus(1).abs().toNumber()).toBeLessThan(0.1);
+  });
+
   const gloop = (uk: Parameters<typeof soldAs>[0]) =>
     larderOf(foodOf({ us: soldAs([{ size: 400, whole: 'yes', drained: 240 }]), any: soldAs(uk) }));
   const become = (uk: Parameters<typeof soldAs>[0]): string =>

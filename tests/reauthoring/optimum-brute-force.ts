@@ -218,10 +218,11 @@ function tryAll(
 ): void {
   // A batch over 15 % off bakes in another time.
   const size = once + 0.2 * Math.log(batch) ** 2 + (Math.abs(batch - 1) > 0.15 + 1e-9 ? 0.005 : 0);
-  const costs = needs.map(({ list, grams, weight }) =>
+  const costs = needs.map(({ list, grams, weight, beside }) =>
     list.map((each) => {
       const drift = Math.log(each.grams / (grams * batch));
-      if (Math.abs(drift) > widest) return Number.POSITIVE_INFINITY;
+      // What the dish does without stands in no way.
+      if (Math.abs(drift) > widest && !beside) return Number.POSITIVE_INFINITY;
       return weight === 0 ? 0 : weight * drift * drift + each.fixed;
     }),
   );

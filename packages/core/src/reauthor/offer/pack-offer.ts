@@ -1,5 +1,5 @@
 import type { Term } from '../../amount/stated.js';
-import type { Sold } from '../../food/food.js';
+import type { Pack, Sold } from '../../food/food.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { isHalved } from '../../version/convert/whole-packs.js';
@@ -24,6 +24,7 @@ export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext
   const list = new OfferList();
   // Largest first, and whole ones before halves: of the same contents the fewest packs are bought.
   const shelf = [...sold.packs].reverse();
+  const within = withinReach(demand, shelf, context);
   const offered = [
     ...shelf.map((pack) => ({ pack, step: 1 })),
     ...shelf.filter((pack) => demand.food !== null && isHalved(demand.food, pack)).map((pack) => ({ pack, step: 0.5 })),
@@ -32,7 +33,7 @@ export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext
     const each = packSize(demand, pack);
     const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
     const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
-    for (const count of countsWithin(each, step, reach(demand, context))) {
+    for (const count of countsWithin(each, step, within)) {
       const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
       const left = leftOfPacks(count, demand, context.weights);
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
@@ -44,6 +45,14 @@ export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext
     offered.map(({ pack, step }) => packSize(demand, pack) * step),
     0,
   );
+}
+
+/** Of what is optional one of the smallest packs is in reach, however little is wanted: half a tin of it is a tin. */
+function withinReach(demand: Demand, shelf: readonly Pack[], context: OfferContext): { least: number; most: number } {
+  const { least, most } = reach(demand, context);
+  const smallest = shelf.at(-1);
+  if (smallest === undefined || Number.isFinite(demand.widest)) return { least, most };
+  return { least, most: Math.max(most, packSize(demand, smallest)) };
 }
 
 /** Nobody opens more small cans than this where a larger one is sold. Common practice, no source. */
@@ -59,9 +68,11 @@ function leftOfPacks(count: number, { food }: Demand, weights: Weights): number 
  * (a cup of chickpeas) is drained already.
  */
 function packSize(demand: Demand, pack: Sold['packs'][number]): number {
-  const { weighed, quantity, food, lines, reading } = demand;
+  const { weighed, quantity, spread, food, lines, reading } = demand;
   if (pack.drainedGrams === null || lines.some((line) => line.food !== food)) return pack.grams.toNumber();
   if (reading.pack === null && !isCounted(demand)) return pack.drainedGrams.toNumber();
   const native = weighed.drainedGrams;
-  return native === null ? pack.grams.toNumber() : pack.drainedGrams.dividedBy(native).toNumber() * quantity;
+  if (native === null) return pack.grams.toNumber();
+  // What is drained is that of a range's lower end, and the quantity its middle.
+  return (pack.drainedGrams.dividedBy(native).toNumber() * quantity) / Math.sqrt(spread);
 }

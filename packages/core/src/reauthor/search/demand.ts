@@ -51,6 +51,8 @@ export interface Demand extends Offer {
   spread: number;
   /** Weight of its squared drift. */
   weight: number;
+  /** How far a choice may be from what is wanted, as the logarithm of the ratio. */
+  widest: number;
   /** Eggs that are counted out whatever they weigh: one to glaze with, one for each plate. */
   loose: boolean;
   /** Nothing of what is loose: it is no part of the dough. */

@@ -12,7 +12,7 @@ import { eggLines } from '../../version/egg/egg-lines.js';
 import { type WeighedAmount, weighingOf, weighNeed } from '../../version/weigh/weigh-line.js';
 import { middle } from '../../version/weigh/weighed-ends.js';
 import { contentsOf } from '../ratio/contents.js';
-import type { Weights } from '../weights.js';
+import { type Weights, widestDrift } from '../weights.js';
 import type { Demand } from './demand.js';
 
 /** What demands are made from. */
@@ -66,6 +66,7 @@ function merge(into: Demand, from: Demand): void {
   into.quantity += from.quantity;
   into.spread = Math.max(into.spread, from.spread);
   into.weight = Math.max(into.weight, from.weight);
+  into.widest = Math.min(into.widest, from.widest);
   into.need = addWeighed(into.need, from.need);
   into.low = addWeighed(into.low, from.low);
   into.weighed = { ...into.weighed, drainedGrams: null };
@@ -119,6 +120,8 @@ function demandFor(
     quantity: (need.grams ?? need.millilitres ?? counted).toNumber(),
     spread,
     weight: loose ? 0 : weightOf(line, food, context),
+    // What a dish does without stands in no version's way: the nearest that is to be had will do.
+    widest: isOptional(line) ? Number.POSITIVE_INFINITY : widestDrift,
     loose,
     contents: food === null || loose ? [] : contentsOf(food, context.foods),
   };

@@ -1,5 +1,5 @@
 import type { Stated } from '../../amount/stated.js';
-import { type Exact, middleOf, ratioOf } from '../../exact.js';
+import { Exact, middleOf, ratioOf } from '../../exact.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { type WeighedAmount, weighingOf, weighStated } from '../../version/weigh/weigh-line.js';
 import { middle } from '../../version/weigh/weighed-ends.js';
@@ -42,7 +42,7 @@ export function exactShare(
   if (chosen === null) return null;
   const native = demand.weighed;
   if (chosen.drainedGrams !== null && native.drainedGrams !== null && demand.lines.length === 1)
-    return chosen.drainedGrams.dividedBy(native.drainedGrams);
+    return chosen.drainedGrams.times(widening(chosen)).dividedBy(native.drainedGrams.times(widening(native)));
   const drained = drainedOf(demand, stated, context);
   if (drained !== null) return ratioOf(drained, demand.need.grams);
   const { grams, millilitres } = middle(chosen);
@@ -51,6 +51,12 @@ export function exactShare(
     ratioOf(millilitres, demand.need.millilitres) ??
     (chosen.dimension === native.dimension && demand.base === 'count' ? countsOf(stated, demand) : null)
   );
+}
+
+/** The middle of a range over its lower end: what is drained is told of that. */
+function widening({ low, high }: WeighedAmount): Exact {
+  if (high === null || low.grams === null || high.grams === null || low.grams.isZero()) return new Exact(1);
+  return high.grams.dividedBy(low.grams).sqrt();
 }
 
 /** Drained weight of whole packs for a need that was measured out of none; null where net weights count. */

@@ -1,4 +1,3 @@
-import { widestDrift } from '../weights.js';
 import type { Choice, Demand } from './demand.js';
 
 /** A choice with what it costs at a batch factor. */
@@ -33,9 +32,9 @@ export class Window {
    * nothing and goes by nearness and awkwardness, as a line does that is converted by itself.
    */
   ranked(more: number): Ranked[] {
-    const { choices, weight } = this.demand;
+    const { choices, weight, widest } = this.demand;
     const bound = this.least + more + sameCost;
-    const drift = weight === 0 ? widestDrift : Math.min(widestDrift, Math.sqrt(bound / weight));
+    const drift = weight === 0 ? widest : Math.min(widest, Math.sqrt(bound / weight));
     const ranked: Ranked[] = [];
     for (let at = firstFrom(choices, this.wanted - drift); at < choices.length; at++) {
       const choice = choices[at];
@@ -44,28 +43,28 @@ export class Window {
       if (cost <= bound) ranked.push({ choice, cost });
     }
     // The dearest that there is: nothing lies beyond.
-    this.isWhole = weight === 0 || bound >= weight * widestDrift * widestDrift + dearest(choices);
+    this.isWhole = weight === 0 || bound >= weight * widest * widest + dearest(choices);
     const own = weight === 0 ? fixedAsDrift : 0;
     const far = ({ choice }: Ranked): number => Math.abs(choice.log - this.wanted) + own * choice.fixed;
     return ranked.sort((a, b) => a.cost - b.cost || far(a) - far(b) || a.choice.index - b.choice.index);
   }
 
   private costOf({ log, fixed }: Choice): number {
-    const { weight } = this.demand;
+    const { weight, widest } = this.demand;
     const drift = log - this.wanted;
-    if (Math.abs(drift) > widestDrift) return Number.POSITIVE_INFINITY;
+    if (Math.abs(drift) > widest) return Number.POSITIVE_INFINITY;
     return weight === 0 ? 0 : weight * drift * drift + fixed;
   }
 
   private cheapest(): number {
-    const { choices, weight } = this.demand;
+    const { choices, weight, widest } = this.demand;
     let least = Number.POSITIVE_INFINITY;
     for (const step of [-1, 1]) {
       for (let at = step < 0 ? this.middle - 1 : this.middle; at >= 0 && at < choices.length; at += step) {
         const choice = choices[at];
         if (choice === undefined) break;
         const drift = choice.log - this.wanted;
-        if (Math.abs(drift) > widestDrift || weight * drift * drift >= least) break;
+        if (Math.abs(drift) > widest || weight * drift * drift >= least) break;
         least = Math.min(least, this.costOf(choice));
       }
     }
