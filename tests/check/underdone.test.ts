@@ -46,6 +46,10 @@ describe('underdone', () => {
     { listed: ['2 lb beef chuck', '1 lb ground beef'], of: 'beef', found: 1 },
     { listed: ['2 lb beef chuck', '1 lb ground beef'], of: 'beef chuck', found: 0 },
     { listed: ['1 cup beef stock'], of: 'beef', found: 0 },
+    // In a US shop the bare word is the raw sausage as often as the cured one.
+    { listed: ['1 lb chorizo'], of: 'chorizo', found: 1 },
+    { listed: ['1 lb fresh chorizo'], of: 'chorizo', found: 1 },
+    { listed: ['14 oz kielbasa'], of: 'kielbasa', found: 1 },
   ])('takes $of for what the lines list of it: $listed, $found', ({ listed, of, found }) => {
     expect(said(`${lines(...listed)}\n${method(`Fry to :core[145°F]{of="${of}"}.`)}`, 'underdone')).toHaveLength(found);
   });

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { findFood } from '@retare/core';
 import { builtInLarder } from '@retare/larder';
 import { expect, test } from 'vitest';
 
@@ -64,4 +66,34 @@ test.for(saying)('a food whose name says $word is of one of its classes: $classe
   expect(named.length).toBeGreaterThan(0);
   const wrong = named.filter(({ coreClass }) => coreClass === null || !classes.includes(coreClass));
   expect(wrong.map(({ id }) => id).filter((id) => !butNot.includes(id))).toEqual([]);
+});
+
+// Eaten as they are: cured and dried, smoked to be eaten, tinned, cooked, or no flesh at all.
+const readyToEat = [
+  ...['prosciutto', 'serrano-ham', 'salami', 'pepperoni', 'mortadella', 'bacon-cooked', 'cooked-prawn', 'surimi'],
+  ...['smoked-salmon', 'hot-smoked-salmon', 'smoked-mackerel', 'smoked-trout', 'fish-roe', 'bonito-flakes'],
+  ...['tinned-tuna', 'tinned-salmon', 'sardine', 'anchovy', 'clam-juice', 'dashi-powder'],
+];
+
+test.for(['meat', 'poultry', 'fish-and-shellfish', 'egg'])(
+  'every food of %s.yaml has a class, or is eaten as it is',
+  (file) => {
+    const path = new URL(`../../packages/larder/foods/${file}.yaml`, import.meta.url);
+    const ids = [...readFileSync(path, 'utf8').matchAll(/^- id: (\S+)$/gm)].map(([, id]) => id ?? '');
+    expect(ids.length).toBeGreaterThan(2);
+    const unclassed = foods.filter(({ id, coreClass }) => ids.includes(id) && coreClass === null).map(({ id }) => id);
+    expect(unclassed.filter((id) => !readyToEat.includes(id))).toEqual([]);
+  },
+);
+
+// The word may mean what is sold raw: the higher figure is then the one to hold a core temperature against.
+test.for([
+  ['chorizo', 'sausage'],
+  ['kielbasa', 'sausage'],
+  ['andouille', 'sausage'],
+  ['ham', 'ham'],
+  ['black pudding', 'sausage'],
+] as const)('a bare %s is held against the figure for %s in every kitchen', ([name, coreClass]) => {
+  const { foods: all, kitchens } = builtInLarder();
+  for (const kitchen of kitchens.keys()) expect(findFood(name, all, kitchen)?.coreClass).toBe(coreClass);
 });
