@@ -1,7 +1,6 @@
 import { Exact } from '../exact.js';
-import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
-import type { Setting } from '../version/build-version.js';
+import { kitchenOf, type Setting } from '../version/setting.js';
 import type { Caution, Version } from '../version/version.js';
 import { explainInfeasible, type Infeasible } from './infeasible/infeasible.js';
 import { makesAt } from './makes.js';
@@ -92,12 +91,6 @@ export function reauthor(
 /** Whether a re-authoring was refused. */
 export function isRefusal(result: Reauthored | Refusal): result is Refusal {
   return 'kind' in result;
-}
-
-function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
-  const kitchen = kitchens.get(id);
-  if (kitchen === undefined) throw new RangeError(`There is no kitchen \`${id}\` in this setting.`);
-  return kitchen;
 }
 
 function reauthored(searched: Searched, setting: Setting): Reauthored {

@@ -1,14 +1,14 @@
 import type { Stated } from '../amount/stated.js';
 import { type Exact, ratioOf } from '../exact.js';
 import { timesWeighed, unweighed, type Weighed } from '../food/weigh.js';
-import { soldIn } from '../kitchen/shop/buy.js';
+import { standInOf } from '../kitchen/shop/stand-in.js';
 import type { Line } from '../recipe/recipe.js';
-import type { Setting } from '../version/build-version.js';
 import { versionOfLines } from '../version/build-version.js';
 import { judgeLine } from '../version/judge/judge-line.js';
 import { convertedLine } from '../version/line/converted-line.js';
 import { standInNote } from '../version/line/stand-in-line.js';
 import { writtenLine } from '../version/line/written-line.js';
+import type { Setting } from '../version/setting.js';
 import type { FurtherFood, LineNote, Version, VersionFood, VersionLine } from '../version/version.js';
 import { problemsOfWords, whichSalt } from '../version/words/about-words.js';
 import { nameWith, type StandInEdits, standInEdits, withFurther } from '../version/words/stand-in-words.js';
@@ -165,11 +165,8 @@ function withoutChoice(line: Line, serving: readonly Chosen[], context: DemandCo
 /** Salt to taste has no amount, and another salt will do. */
 function standInByName(line: Line, converted: VersionLine, context: DemandContext): VersionLine {
   const { kitchen, foods } = context;
-  const sold = line.food === null ? null : soldIn(line.food, kitchen.id);
-  if (converted.stated !== null || line.food === null || line.name === null || sold?.sold !== false) return converted;
-  const found = sold.standIns
-    .map(({ parts }) => parts.flatMap(({ food }) => foods.get(food) ?? []))
-    .find((parts, at) => parts.length === sold.standIns[at]?.parts.length);
+  if (converted.stated !== null || line.food === null || line.name === null) return converted;
+  const found = standInOf(line.food, kitchen, foods)?.map(({ food }) => food);
   const first = found?.[0];
   if (found === undefined || first === undefined) return converted;
   const { together, alone, names } = standInEdits(

@@ -1,8 +1,6 @@
 import { Exact } from '../exact.js';
-import type { Foods } from '../food/find/find.js';
 import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import type { Weights } from '../reauthor/weights.js';
 import { hasCure } from '../recipe/has-cure.js';
 import { linesFor } from '../recipe/lines-for.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
@@ -11,22 +9,13 @@ import { eggsThere } from './egg/egg-lines.js';
 import { addedByAuthor } from './line/added-by-author.js';
 import { convertedLine } from './line/converted-line.js';
 import { writtenLine } from './line/written-line.js';
+import { kitchenOf, type Setting } from './setting.js';
 import { sharesOf } from './share/shares.js';
 import type { Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
 import { convertedMention, panMention, writtenMention } from './version-mention.js';
 import { weightsStatedIn } from './weigh/stated-weights.js';
 import { inBrackets } from './words/names-in-method.js';
 import type { PanHere } from './words/pan-in-words.js';
-
-/** Everything beside the recipe that a version depends on. */
-export interface Setting {
-  foods: Foods;
-  kitchens: ReadonlyMap<string, Kitchen>;
-  /** How far an author's amount may be from a measure, as a fraction. */
-  tolerance: Exact;
-  /** Weights and limits of re-authoring; the defaults where they are left out. */
-  weights?: Weights;
-}
 
 /**
  * The recipe for one kitchen: as written where its author wrote for that kitchen, converted line by line elsewhere. A preserve is
@@ -35,8 +24,8 @@ export interface Setting {
  * @throws {RangeError} If the recipe's native kitchen or the wanted one is not in the setting: a reader of recipes checks that first.
  */
 export function versionFor(recipe: Recipe, kitchenId: string, setting: Setting): Version {
-  const kitchen = kitchenOf(setting, kitchenId);
-  const native = kitchenOf(setting, recipe.kitchen);
+  const kitchen = kitchenOf(kitchenId, setting);
+  const native = kitchenOf(recipe.kitchen, setting);
   const build: Build = { recipe, kitchen, native, setting, tolerance: setting.tolerance };
   const parts = recipe.parts.map((part) => versionPart(part, build));
   const steps = recipe.steps.map((each) => versionSteps(each, parts, build));
@@ -70,8 +59,8 @@ export interface ChosenPan extends PanHere {
 
 /** A version made of lines that were chosen together, in the place of the native ones. */
 export function versionOfLines(recipe: Recipe, kitchenId: string, setting: Setting, chosen: ChosenLines): Version {
-  const kitchen = kitchenOf(setting, kitchenId);
-  const native = kitchenOf(setting, recipe.kitchen);
+  const kitchen = kitchenOf(kitchenId, setting);
+  const native = kitchenOf(recipe.kitchen, setting);
   const build: Build = { recipe, kitchen, native, setting, tolerance: setting.tolerance };
   const parts = recipe.parts.map((part): VersionPart => {
     const lines = part.native.lines.flatMap((line) => chosen.lines.get(line) ?? []);
@@ -104,12 +93,6 @@ interface Build {
   native: Kitchen;
   setting: Setting;
   tolerance: Exact;
-}
-
-function kitchenOf(setting: Setting, id: string): Kitchen {
-  const kitchen = setting.kitchens.get(id);
-  if (kitchen === undefined) throw new RangeError(`There is no kitchen \`${id}\` in this setting.`);
-  return kitchen;
 }
 
 function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }: Build): VersionPart {

@@ -3,9 +3,9 @@ import { Exact } from '../../exact.js';
 import type { StatedWeights } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Ingredients, Line, Part, Recipe } from '../../recipe/recipe.js';
-import type { Setting } from '../../version/build-version.js';
 import { land, stateMeasure } from '../../version/convert/land.js';
 import { type EggLines, eggLines, isLooseLine } from '../../version/egg/egg-lines.js';
+import { kitchenOf, type Setting } from '../../version/setting.js';
 import { bothStated, weightsStatedIn } from '../../version/weigh/stated-weights.js';
 import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../../version/weigh/weigh-line.js';
 import { middle } from '../../version/weigh/weighed-ends.js';
@@ -86,12 +86,6 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
   const held = all.filter(({ line }) => !blind.has(line));
   const comparison = { demands, held, kitchen, ownWeights: stated };
   return plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
-}
-
-function kitchenOf(id: string, { kitchens }: Setting): Kitchen {
-  const kitchen = kitchens.get(id);
-  if (kitchen === undefined) throw new RangeError(`There is no kitchen \`${id}\` in this setting.`);
-  return kitchen;
 }
 
 /** What lines of a version are weighed by. */

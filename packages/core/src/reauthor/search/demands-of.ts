@@ -5,7 +5,7 @@ import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
 import { addWeighed, type StatedWeights, shareByWeight, type Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { soldIn } from '../../kitchen/shop/buy.js';
+import { standInOf } from '../../kitchen/shop/stand-in.js';
 import type { Line, Part, Recipe } from '../../recipe/recipe.js';
 import { isOptional } from '../../version/beside.js';
 import { eggLines } from '../../version/egg/egg-lines.js';
@@ -77,21 +77,16 @@ function ofLine(line: Line, context: DemandContext): Demand[] {
   const weighed = weighNeed(line.reading, weighingOf(line.reading, line.food, native, ownWeights), kitchen);
   if (weighed === null) return [];
   const need = middle(weighed);
-  const sold = line.food === null || line.food.role === 'cure' ? null : soldIn(line.food, kitchen.id);
-  const standIn =
-    sold?.sold === false ? sold.standIns.find(({ parts }) => parts.every((each) => foods.has(each.food))) : undefined;
-  const [only, ...others] = standIn?.parts ?? [];
-  if (standIn === undefined || only === undefined || (need.grams === null && others.length > 0))
+  const standIn = line.food === null || line.food.role === 'cure' ? null : standInOf(line.food, kitchen, foods);
+  const [only, ...others] = standIn ?? [];
+  if (standIn === null || only === undefined || (need.grams === null && others.length > 0))
     return [demandFor(line, line.food, { need, low: weighed.low }, weighed, context)];
   // A pinch of one salt is a pinch of another.
-  if (need.grams === null)
-    return [demandFor(line, foods.get(only.food) ?? line.food, { need, low: weighed.low }, weighed, context)];
-  return standIn.parts.flatMap(({ food: id, share }) => {
-    const food = foods.get(id);
-    if (food === undefined) return [];
+  if (need.grams === null) return [demandFor(line, only.food, { need, low: weighed.low }, weighed, context)];
+  return standIn.map(({ food, share }) => {
     const scales = { units: kitchen.units, prep: '', stated: ownWeights };
     const shareOf = (whole: Weighed): Weighed => shareByWeight(whole, share, food, scales);
-    return [demandFor(line, food, { need: shareOf(need), low: shareOf(weighed.low) }, weighed, context)];
+    return demandFor(line, food, { need: shareOf(need), low: shareOf(weighed.low) }, weighed, context);
   });
 }
 

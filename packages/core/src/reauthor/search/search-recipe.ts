@@ -1,9 +1,10 @@
+import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
+import { standInOf } from '../../kitchen/shop/stand-in.js';
 import { hasCure } from '../../recipe/has-cure.js';
 import type { Line, Recipe } from '../../recipe/recipe.js';
-import type { Setting } from '../../version/build-version.js';
 import { weightsStatedIn } from '../../version/weigh/stated-weights.js';
 import { plansBySize } from '../offer/one-egg-size.js';
 import { pansOf } from '../pans-of.js';
@@ -18,7 +19,7 @@ export interface SearchInput {
   recipe: Recipe;
   native: Kitchen;
   kitchen: Kitchen;
-  foods: Setting['foods'];
+  foods: Foods;
   weights: Weights;
   /** Food that sets the batch, as the recipe calls it; null where the batch is chosen freely. */
   anchor: string | null;
@@ -82,8 +83,7 @@ function unsoldIn(plans: readonly PartPlan[], lines: readonly Line[], { kitchen,
     if (food === null || food.role === 'cure' || line.name === null) return [];
     const sold = soldIn(food, kitchen.id);
     if (sold === null || sold.sold) return [];
-    const standIns = sold.standIns.filter(({ parts }) => parts.every((each) => foods.has(each.food)));
-    if (standIns.length === 0) return [{ line, food, because: 'no-stand-in' }];
+    if (standInOf(food, kitchen, foods) === null) return [{ line, food, because: 'no-stand-in' }];
     // A line without an amount only names what takes the place.
     const own = demands.filter((demand) => demand.lines.includes(line));
     return own.some((demand: Demand) => demand.food === food) ? [{ line, food, because: 'no-weight' }] : [];

@@ -6,7 +6,7 @@ import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
 import { nameIn } from '../../food/name.js';
 import { shareByWeight, type Weighed } from '../../food/weigh.js';
-import { soldIn } from '../../kitchen/shop/buy.js';
+import { type StandInFood, standInOf } from '../../kitchen/shop/stand-in.js';
 import type { Line } from '../../recipe/recipe.js';
 import { type Conversion, convertWeighed } from '../convert/convert-amount.js';
 import { judgeLine } from '../judge/judge-line.js';
@@ -84,35 +84,27 @@ export function standInFor(
   foods: Foods,
 ): StandInPart[] {
   const { kitchen, ownWeights } = conversion;
-  const sold = own === null ? null : soldIn(own, kitchen.id);
-  if (sold === null || sold.sold) return [];
-  const standIn = sold.standIns.find(({ parts }) => parts.every(({ food }) => foods.has(food)));
-  if (low.grams === null) return countAgain(reading, standIn?.parts ?? [], low, foods);
-  return (standIn?.parts ?? []).flatMap(({ food: id, share }) => {
-    const food = foods.get(id);
-    if (food === undefined) return [];
+  const standIn = (own === null ? null : standInOf(own, kitchen, foods)) ?? [];
+  if (low.grams === null) return countAgain(reading, standIn, low);
+  return standIn.map(({ food, share }) => {
     const weighing = { food, kitchen, prep: '', sizeWord: '', container: null, ownWeights };
     const scales = { units: kitchen.units, prep: '', stated: ownWeights };
     const shareOf = (end: Weighed): Weighed => shareByWeight(end, share, food, scales);
     const ends = { low: shareOf(low), high: high === null ? null : shareOf(high) };
     const stated = convertWeighed(reading, ends, food, conversion);
-    return [{ food, stated, need: ends.low, weighed: weighStated(stated, weighing)?.low ?? ends.low }];
+    return { food, stated, need: ends.low, weighed: weighStated(stated, weighing)?.low ?? ends.low };
   });
 }
 
 /** A pinch of one salt is a pinch of another, and a slice a slice, where nobody knows what it weighs. */
-function countAgain(
-  reading: Line['reading'],
-  [only, ...others]: readonly { food: string }[],
-  low: Weighed,
-  foods: Foods,
-): StandInPart[] {
-  const food = only === undefined ? undefined : foods.get(only.food);
+function countAgain(reading: Line['reading'], [only, ...others]: readonly StandInFood[], low: Weighed): StandInPart[] {
   const written = statedIn(reading);
   const unit = written?.statements[0]?.[0]?.unit;
   const isCounted = written?.pack === null && unit !== undefined && dimensionOf(unit) === 'count';
-  if (food === undefined || others.length > 0 || written === null || !isCounted) return [];
-  return [{ food, stated: { ...written, statements: written.statements.slice(0, 1) }, need: low, weighed: low }];
+  if (only === undefined || others.length > 0 || written === null || !isCounted) return [];
+  return [
+    { food: only.food, stated: { ...written, statements: written.statements.slice(0, 1) }, need: low, weighed: low },
+  ];
 }
 
 /** What it stands in for, and the allergens that it adds. */
