@@ -72,6 +72,19 @@ describe('retare draft --format json', () => {
     expect(parsley).toMatchObject({ native: null, exact: null, chosen: null, becomes: 'parsley, to serve' });
   });
 
+  test.each(['uk', 'au', 'eu', 'us-scale'])(
+    'drifts by chosen over exact, drained beans too, for %s',
+    async (kitchen) => {
+      const post =
+        ':::ingredients{kitchen=us}\n- 2 (15-oz) cans butter beans, drained\n- 1 cup heavy cream\n- 8 oz kale\n:::\n';
+      const { files } = await versionsOf(post, '--for', kitchen);
+      for (const { exact, chosen, drift } of files[0].versions[0].lines) {
+        const own = exact.unit === 'ml' ? chosen.millilitres : chosen.grams;
+        expect(Number(own) / Number(exact.low) - 1).toBeCloseTo(Number(drift), 9);
+      }
+    },
+  );
+
   test('adds up an amount of two tools in the unit of the first', async () => {
     const { files } = await versionsOf(':::ingredients{kitchen=uk}\n- 265 ml milk\n:::\n', '--for', 'us');
     const [{ chosen }] = files[0].versions[0].lines;

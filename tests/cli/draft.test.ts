@@ -80,7 +80,7 @@ describe('retare draft', () => {
     expect(out).toMatch(
       /^Batch factor 0\.\d+, set by whole packs or pieces of butter beans\. Makes about 3 servings\./mu,
     );
-    expect(out).toMatch(/^butter beans +2 \(15-oz\) cans +[\d.]+ g +2 × 400 g tins +0 % +2 × 400 g tins$/mu);
+    expect(out).toMatch(/^butter beans +2 \(15-oz\) cans +470 g drained +2 × 400 g tins +0 % +2 × 400 g tins$/mu);
     expect(out).toMatch(/^heavy cream +1 cup +[\d.]+ ml +\d+ ml +[−+][\d.]+ % +1 × 300 ml pot +\d+ g, 4 days$/mu);
     expect(out).toMatch(/^salt : whole \(For the pot\) +0\.\d+ +0\.\d+ +\S+ % +[\d.]+ %$/mu);
     expect(out).toMatch(/^8×8 in +20 × 20 cm +\S+ %$/mu);

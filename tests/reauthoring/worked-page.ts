@@ -42,9 +42,11 @@ function version(dish: Dish, to: string): string[] {
 }
 
 function row(line: VersionLine, batch: Exact, reader: Kitchen): string {
-  const { native, drift, bought, food } = line;
-  const weight = native.grams === null ? '' : `${native.grams.toFixed(1)} g`;
-  const exact = native.grams === null ? '' : `${native.grams.times(batch).toFixed(1)} g`;
+  const { native, drains, drift, bought, food } = line;
+  const inWords = (grams: Exact | undefined): string =>
+    grams === undefined ? '' : `${grams.times(drains ?? 1).toFixed(1)} g${drains === null ? '' : ' drained'}`;
+  const weight = inWords(native.grams ?? undefined);
+  const exact = inWords(native.grams?.times(batch));
   const packs = (bought?.packs ?? []).map(({ count, pack }) =>
     writeStated(
       { statements: [[{ low: new Exact(count), high: null, unit: 'count' }]], pack, eggSize: null, approx: false },

@@ -24,12 +24,14 @@ export interface ExactAmount {
   low: Exact;
   high: Exact | null;
   unit: 'g' | 'oz' | 'ml' | Term['unit'];
+  /** How much of a net weight is left when drained, where drained weights were compared. */
+  drains: Exact | null;
 }
 
 /** Grams, millilitres where the version measures by volume, ounces where its shops weigh so; what has no known weight in its own unit. */
 export function exactAmount(
   { line }: VersionLine,
-  { native, stated, food }: VersionFood,
+  { native, drains, stated, food }: VersionFood,
   batch: Exact,
   kitchen: Kitchen,
 ): ExactAmount | null {
@@ -39,7 +41,7 @@ export function exactAmount(
   const [size, shown] = sizeIn(native, unit, kitchen) ?? [term.low, term.unit];
   const low = size.times(batch);
   const high = term.high === null || term.low.isZero() ? null : low.times(term.high).dividedBy(term.low);
-  return { low, high, unit: shown };
+  return { low, high, unit: shown, drains };
 }
 
 function sizeIn({ grams, millilitres }: Weighed, unit: Term['unit'], kitchen: Kitchen): [Exact, Term['unit']] | null {
@@ -50,7 +52,9 @@ function sizeIn({ grams, millilitres }: Weighed, unit: Term['unit'], kitchen: Ki
 }
 
 /** The same in words, rounded to what can be read at a glance. */
-export function exactWords({ low, high, unit }: ExactAmount): string {
+export function exactWords({ low, high, unit, drains }: ExactAmount): string {
+  if (drains !== null)
+    return `${exactWords({ low: low.times(drains), high: high?.times(drains) ?? null, unit, drains: null })} drained`;
   const places = unit === 'oz' ? 2 : 1;
   const rounded = (value: Exact): Exact => value.toDecimalPlaces(places);
   if (dimensionOf(unit) === 'count')

@@ -16,7 +16,7 @@ import { amountInWords, furtherInWords, nameInWords, unconverted } from '../vers
 import { pansByMention } from './pans-of.js';
 import type { Demand } from './search/demand.js';
 import type { DemandContext } from './search/demands-of.js';
-import { exactShare, weighChosen } from './search/exact-share.js';
+import { type Compared, comparedWith, exactShare, weighChosen } from './search/exact-share.js';
 import type { PartPlan } from './search/part-plan.js';
 import type { Solution } from './search/solve.js';
 
@@ -26,6 +26,7 @@ interface Chosen {
   stated: Stated;
   /** The lower end of a range. */
   weighed: Weighed;
+  compared: Compared;
   /** Over the native need; null where they cannot be compared. */
   share: Exact | null;
 }
@@ -60,8 +61,9 @@ function chosenIn({ demands }: PartPlan, index: number, solution: Solution, cont
     if (choice === undefined) return [];
     const stated = demand.state(choice.index);
     const weighed = weighChosen(demand, stated, context);
+    const compared = comparedWith(demand, stated, weighed, context);
     const share = demand.loose ? null : exactShare(demand, stated, weighed, context);
-    return [{ demand, stated, weighed: weighed?.low ?? unweighed, share }];
+    return [{ demand, stated, weighed: weighed?.low ?? unweighed, compared, share }];
   });
 }
 
@@ -116,13 +118,14 @@ function versionLine(
 }
 
 /** What a line has of a chosen amount, whose own words may be those of another line. */
-function foodOf(line: Line, { demand, weighed, stated }: Chosen, { kitchen }: DemandContext): VersionFood {
+function foodOf(line: Line, { demand, weighed, compared, stated }: Chosen, { kitchen }: DemandContext): VersionFood {
   const { food, low, portions, lines } = demand;
   return {
     food,
     name: food === null || food === line.food ? null : nameWith(stated, food, kitchen.id),
     stated: null,
-    native: low,
+    native: compared.need,
+    drains: compared.drains,
     chosen: weighed,
     portion: lines.length === 1 ? weighed : shareOf(weighed, portions[lines.indexOf(line)] ?? unweighed, low),
     drift: null,

@@ -31,8 +31,13 @@ export interface VersionFood {
   name: string | null;
   /** The amount of this version; null where none is stated, or where another line's amount holds it. */
   stated: Stated | null;
-  /** What the native line asks of it; of all lines that the amount serves, where lines are merged. */
+  /**
+   * What the native line asks of it; of all lines that the amount serves, where lines are merged. Where drained weights were compared,
+   * what packs there weigh net that drain to as much.
+   */
   native: Weighed;
+  /** Where drained weights were compared, how much of that net weight is left when drained, as a fraction; else null. */
+  drains: Exact | null;
   /** What this version's amount weighs. */
   chosen: Weighed;
   /** How much of `chosen` is this line's own: all of it, unless the amount serves other lines too. */

@@ -1,5 +1,9 @@
 import type { Stated } from '../../amount/stated.js';
+
 import { Exact, middleOf, ratioOf } from '../../exact.js';
+
+import type { Weighed } from '../../food/weigh.js';
+
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { type WeighedAmount, weighingOf, weighStated } from '../../version/weigh/weigh-line.js';
 import { middle } from '../../version/weigh/weighed-ends.js';
@@ -40,17 +44,48 @@ export function exactShare(
   context: DemandContext,
 ): Exact | null {
   if (chosen === null) return null;
+  const { grams, millilitres } = middle(chosen);
+  return (
+    drainedShare(demand, stated, chosen, context) ??
+    ratioOf(grams, demand.need.grams) ??
+    ratioOf(millilitres, demand.need.millilitres) ??
+    (chosen.dimension === demand.weighed.dimension && demand.base === 'count' ? countsOf(stated, demand) : null)
+  );
+}
+
+/** Drained weight over drained weight; null where net weights are compared. */
+function drainedShare(demand: Demand, stated: Stated, chosen: WeighedAmount, context: DemandContext): Exact | null {
   const native = demand.weighed;
   if (chosen.drainedGrams !== null && native.drainedGrams !== null && demand.lines.length === 1)
     return chosen.drainedGrams.times(widening(chosen)).dividedBy(native.drainedGrams.times(widening(native)));
   const drained = drainedOf(demand, stated, context);
-  if (drained !== null) return ratioOf(drained, demand.need.grams);
-  const { grams, millilitres } = middle(chosen);
-  return (
-    ratioOf(grams, demand.need.grams) ??
-    ratioOf(millilitres, demand.need.millilitres) ??
-    (chosen.dimension === native.dimension && demand.base === 'count' ? countsOf(stated, demand) : null)
-  );
+  return drained === null ? null : ratioOf(drained, demand.need.grams);
+}
+
+/** What a chosen amount was compared with, a range by its lower end. */
+export interface Compared {
+  /** The native need; where drained weights are compared what packs there weigh net that drain to as much. */
+  need: Weighed;
+  /** How much of that net weight is left when drained, as a fraction; null where net weights are compared. */
+  drains: Exact | null;
+}
+
+/** The need behind an amount, in the weights that it was chosen by. */
+export function comparedWith(
+  demand: Demand,
+  stated: Stated,
+  chosen: WeighedAmount | null,
+  context: DemandContext,
+): Compared {
+  const net: Compared = { need: demand.low, drains: null };
+  const share = chosen === null ? null : drainedShare(demand, stated, chosen, context);
+  if (chosen === null || share === null || share.isZero()) return net;
+  const drained = demand.weighed.drainedGrams?.times(widening(demand.weighed)) ?? demand.need.grams;
+  const over = ratioOf(middle(chosen).grams, demand.need.grams)?.dividedBy(share);
+  if (over == null || demand.low.grams === null || demand.need.grams === null || drained === null) return net;
+  // A tin's net weight says nothing of how much room its beans take.
+  const need = { grams: demand.low.grams.times(over), millilitres: null };
+  return { need, drains: drained.dividedBy(demand.need.grams.times(over)) };
 }
 
 /** The middle of a range over its lower end: what is drained is told of that. */

@@ -47,6 +47,7 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
     stated,
     native: weighed,
     chosen,
+    drains: null,
     portion: chosen,
     drift,
     bought,

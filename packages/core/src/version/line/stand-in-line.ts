@@ -52,6 +52,7 @@ export function standInLine(
       stated,
       native: need,
       chosen: weighed,
+      drains: null,
       portion: weighed,
       drift: driftOf(need, weighed),
       bought: judged[at]?.bought ?? null,

@@ -28,6 +28,7 @@ export function writtenLine(line: Line, kitchen: Kitchen, ownWeights: StatedWeig
     stated,
     native: weighed,
     chosen: weighed,
+    drains: null,
     portion: weighed,
     drift: null,
     bought,
