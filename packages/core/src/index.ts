@@ -59,12 +59,12 @@ export { packMeant, sameContainer } from './kitchen/shop/unsized-pack.js';
 export { anchorLine } from './reauthor/anchor-line.js';
 export type { Change } from './reauthor/infeasible/change.js';
 export type { Infeasible, Obstacle } from './reauthor/infeasible/infeasible.js';
+export type { PanReport } from './reauthor/outcome/pan-report.js';
+export type { RatioReport } from './reauthor/outcome/ratio-report.js';
 export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/ratio/authored-ratios.js';
 export { matchLines } from './reauthor/ratio/match-lines.js';
 export {
   isRefusal,
-  type PanReport,
-  type RatioReport,
   type Reauthored,
   type ReauthorOptions,
   type Refusal,

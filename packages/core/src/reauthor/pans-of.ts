@@ -7,6 +7,7 @@ import { baseOf } from '../kitchen/pan/pan-base.js';
 import { writePanSize } from '../kitchen/pan/pan-size.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { ChosenPan } from '../version/build-version.js';
+import { depthCaution } from '../version/cautions.js';
 import { type PanMention, panCount } from '../version/words/pan-in-words.js';
 import type { Weights } from './weights.js';
 
@@ -124,9 +125,6 @@ function rimOf({ depth, unit }: Pan): number | null {
 
 /** A batter or filling stands at most this high in its pan. Common practice, no source. */
 const filledTo = 2 / 3;
-/** A batter this much deeper or shallower bakes in another time: before that the author's number of pans is kept. */
-export const depthCaution = 0.1;
-
 /**
  * The pan and number whose base is nearest to the batch's. The author's number is kept unless every pan would then be over a tenth too
  * deep or too shallow and one pan more or less comes so much nearer that it is worth another number of layers. A rim has to hold the batch; it carries none of it.

@@ -1,41 +1,18 @@
 import { Exact } from '../exact.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { kitchenOf, type Setting } from '../version/setting.js';
-import type { Caution, Version } from '../version/version.js';
+import type { Version } from '../version/version.js';
 import { explainInfeasible, type Infeasible } from './infeasible/infeasible.js';
-import { makesAt } from './makes.js';
-import { depthCaution, depthDriftOf } from './pans-of.js';
-import { ratioIn } from './ratio/constraint.js';
-import { reauthoredVersion } from './reauthored-version.js';
+import { makesAt } from './outcome/makes.js';
+import { type PanReport, panReports, timeCaution } from './outcome/pan-report.js';
+import { type RatioReport, ratioReports } from './outcome/ratio-report.js';
+import { reauthoredVersion } from './outcome/reauthored-version.js';
 import { type BatchFactor, isSameFactor } from './search/batch-factors.js';
 import type { DemandContext } from './search/demands-of.js';
 import { exactShare, weighChosen } from './search/exact-share.js';
-import type { PartPlan } from './search/part-plan.js';
 import { isFeasible, type Searched, searchRecipe } from './search/search-recipe.js';
 import type { Solution } from './search/solve.js';
-import { defaultWeights, farBatch, type Weights } from './weights.js';
-
-/** A guarded ratio before and after. */
-export interface RatioReport {
-  name: string;
-  part: string | null;
-  native: number;
-  version: number;
-  /** Largest drift, as a fraction of the native ratio. */
-  limit: number;
-}
-
-/** A pan before and after. */
-export interface PanReport {
-  native: string;
-  version: string;
-  count: number;
-  /** Another number than the author's, since with that the batter would be over a tenth deeper or shallower; null where it is kept. */
-  changed: { from: number; because: 'depth' } | null;
-  /** Depth of the batter over the native depth, less one. */
-  depthDrift: number;
-  caution: boolean;
-}
+import { defaultWeights, type Weights } from './weights.js';
 
 /** A whole recipe re-authored for another kitchen, with its reasons. */
 export interface Reauthored {
@@ -105,12 +82,9 @@ function reauthored(searched: Searched, setting: Setting): Reauthored {
   const second =
     anchor !== null && best !== null && free.best !== null && best.cost > 2 * free.best.cost ? free.best : runnerUp;
   const pans = chosen === null ? [] : panReports(chosen);
-  const version = reauthoredVersion(plans, chosen, batch, context, setting);
+  const outcome = { plans, solution: chosen, batch, cautions: timeCaution(pans, batch) };
   return {
-    version: {
-      ...version,
-      cautions: [...version.cautions.filter(({ kind }) => kind !== 'bake'), ...timeCaution(pans, batch)],
-    },
+    version: reauthoredVersion(outcome, context, setting),
     anchor: chosen === null || batch.equals(1) ? null : anchorWords(chosen.batch),
     makes: makesAt(recipe.makes, batch),
     ratios: chosen === null ? [] : ratioReports(plans, chosen),
@@ -137,40 +111,4 @@ function exactBatch({ batch }: Solution, context: DemandContext): Exact {
   if (choice === undefined) return new Exact(factor);
   const stated = anchor.state(choice.index);
   return exactShare(anchor, stated, weighChosen(anchor, stated, context), context) ?? new Exact(factor);
-}
-
-function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioReport[] {
-  return plans.flatMap(({ ratios, part }, index) => {
-    const grams = (solution.parts[index]?.choices ?? []).map((choice) => choice.grams);
-    return ratios.map((ratio) => {
-      const { value, limit } = ratioIn(ratio, grams);
-      const { name, native } = ratio;
-      return { name, part: part.native.label, native, version: value ?? native, limit };
-    });
-  });
-}
-
-/** A deeper or larger bake takes another time: the depth is named, else the batch. */
-function timeCaution(pans: readonly PanReport[], batch: Exact): Caution[] {
-  const depth = pans.find(({ depthDrift }) => Math.abs(depthDrift) > depthCaution);
-  if (depth !== undefined) return [{ kind: 'bake', changed: 'depth', drift: new Exact(depth.depthDrift) }];
-  const drift = batch.minus(1);
-  return drift.abs().greaterThan(farBatch) ? [{ kind: 'bake', changed: 'batch', drift }] : [];
-}
-
-function panReports({ pans, batch }: Solution): PanReport[] {
-  return pans.map((chosen) => {
-    const { demand, offer, count } = chosen;
-    const depthDrift = depthDriftOf(chosen, batch.factor);
-    const caution = Math.abs(depthDrift) > depthCaution || Math.abs(batch.factor - 1) > farBatch;
-    const changed = count === demand.count ? null : { from: demand.count, because: 'depth' as const };
-    return {
-      native: demand.mention.text,
-      version: offer.size,
-      count,
-      changed,
-      depthDrift,
-      caution,
-    };
-  });
 }

@@ -4,14 +4,14 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import { hasCure } from '../recipe/has-cure.js';
 import { linesFor } from '../recipe/lines-for.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
-import { cautionsFor } from './cautions.js';
+import { bakingCautions, cautionsFor } from './cautions.js';
 import { eggsThere } from './egg/egg-lines.js';
 import { addedByAuthor } from './line/added-by-author.js';
 import { convertedLine } from './line/converted-line.js';
 import { writtenLine } from './line/written-line.js';
 import { kitchenOf, type Setting } from './setting.js';
 import { sharesOf } from './share/shares.js';
-import type { Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
+import type { Caution, Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
 import { convertedMention, panMention, writtenMention } from './version-mention.js';
 import { weightsStatedIn } from './weigh/stated-weights.js';
 import { inBrackets } from './words/names-in-method.js';
@@ -29,18 +29,8 @@ export function versionFor(recipe: Recipe, kitchenId: string, setting: Setting):
   const build: Build = { recipe, kitchen, native, setting, tolerance: setting.tolerance };
   const parts = recipe.parts.map((part) => versionPart(part, build));
   const steps = recipe.steps.map((each) => versionSteps(each, parts, build));
-  const { standing, cooked } = standingOf(parts, kitchen, native);
-  const version: Version = {
-    recipe,
-    kitchen,
-    standing,
-    cooked,
-    batchFactor: new Exact(1),
-    parts: inBrackets(parts, steps),
-    steps,
-    cautions: [],
-  };
-  return { ...version, cautions: cautionsFor(version) };
+  const standing = standingOf(parts, kitchen, native);
+  return assembled(build, { ...standing, batchFactor: new Exact(1), parts, steps, cautions: bakingCautions(steps) });
 }
 
 /** What a re-authoring has chosen. */
@@ -49,6 +39,8 @@ export interface ChosenLines {
   batchFactor: Exact;
   /** Pans that were chosen for the batch, by mention key. */
   pans: ReadonlyMap<string, ChosenPan>;
+  /** What a cook has to be told of how long it bakes. */
+  cautions: Caution[];
 }
 
 /** A pan that was chosen together with the lines. */
@@ -74,17 +66,14 @@ export function versionOfLines(recipe: Recipe, kitchenId: string, setting: Setti
     });
     return { steps: each, from: each.native.kitchen, mentions };
   });
-  const version: Version = {
-    recipe,
-    kitchen,
-    standing: 're-authored',
-    cooked: null,
-    batchFactor: chosen.batchFactor,
-    parts: inBrackets(parts, steps),
-    steps,
-    cautions: [],
-  };
-  return { ...version, cautions: cautionsFor(version) };
+  const { batchFactor, cautions } = chosen;
+  return assembled(build, { standing: 're-authored', cooked: null, batchFactor, parts, steps, cautions });
+}
+
+/** @param made Its cautions are those of how long it bakes. */
+function assembled({ recipe, kitchen }: Build, made: Omit<Version, 'recipe' | 'kitchen'>): Version {
+  const version: Version = { recipe, kitchen, ...made, parts: inBrackets(made.parts, made.steps) };
+  return { ...version, cautions: [...cautionsFor(version), ...made.cautions] };
 }
 
 interface Build {

@@ -1,8 +1,8 @@
 import { Exact } from '../exact.js';
 import { leavesEggRaw } from './egg/raw-egg.js';
-import type { Caution, Version } from './version.js';
+import type { Caution, Version, VersionSteps } from './version.js';
 
-/** What a cook has to be told in this version, each once. */
+/** What a cook has to be told in this version beside how long it bakes, each once. */
 export function cautionsFor(version: Version): Caution[] {
   const cautions: Caution[] = [];
   const mentions = version.steps.flatMap((steps) => steps.mentions);
@@ -12,7 +12,7 @@ export function cautionsFor(version: Version): Caution[] {
     cautions.push({ kind: 'cure' });
   if (leavesEggRaw(version.recipe)) cautions.push({ kind: 'raw-egg' });
   if (core !== undefined) cautions.push({ kind: 'core-temperature', authority: authorityOf(version) });
-  return [...cautions, ...ovenCautions(version), ...bakingCaution(version)];
+  return [...cautions, ...ovenCautions(version)];
 }
 
 /** The heats that no oven there is set to, each once; what an author wrote for the kitchen itself stands. */
@@ -26,13 +26,14 @@ function ovenCautions({ kitchen, steps }: Version): Caution[] {
   return [...found.values()];
 }
 
-/** A batter that stands this much deeper or shallower takes another time to bake. */
-const depthCaution = new Exact('0.1');
+/** A batter that stands this much deeper or shallower takes another time to bake, as a fraction. */
+export const depthCaution = 0.1;
 
-function bakingCaution({ batchFactor, steps }: Version): Caution[] {
+/** A native batch in pans of another base stands deeper or shallower in them. */
+export function bakingCautions(steps: readonly VersionSteps[]): Caution[] {
   const depths = steps
     .flatMap(({ mentions }) => mentions)
-    .flatMap(({ areaDrift }) => (areaDrift === null ? [] : [batchFactor.dividedBy(areaDrift.plus(1)).minus(1)]));
+    .flatMap(({ areaDrift }) => (areaDrift === null ? [] : [new Exact(1).dividedBy(areaDrift.plus(1)).minus(1)]));
   const drift = depths.find((each) => each.abs().greaterThan(depthCaution));
   return drift === undefined ? [] : [{ kind: 'bake', changed: 'depth', drift }];
 }

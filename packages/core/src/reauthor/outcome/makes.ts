@@ -1,4 +1,4 @@
-import { Exact } from '../exact.js';
+import { Exact } from '../../exact.js';
 
 /** Things of which a dish makes one, larger or smaller, and never a part. */
 const whole =
