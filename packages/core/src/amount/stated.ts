@@ -12,12 +12,19 @@ export interface Term {
   fill?: Fill | null;
 }
 
+/** What stands on a pack; `word` is empty for pieces. */
+interface PackLabel {
+  size: Exact;
+  unit: UnitId;
+  word: string;
+}
+
 /** An amount as it stands in a version. */
 export interface Stated {
   /** The same quantity once or more, each a sum of terms (`1 cup` + `2 tbsp`). First statement first. */
   statements: Term[][];
-  /** Size of each thing counted, with the upper end of a range (`4 (6 to 8-oz) fillets`); `word` is empty for pieces. */
-  pack: { size: Exact; sizeHigh?: Exact | null; unit: UnitId; word: string } | null;
+  /** Size of each thing counted, with the upper end of a range (`4 (6 to 8-oz) fillets`). */
+  pack: (PackLabel & { sizeHigh?: Exact | null }) | null;
   /** Size class of counted eggs, where it has to be named. */
   eggSize: string | null;
   approx: boolean;
@@ -41,6 +48,16 @@ export function statedIn(reading: LineReading): Stated | null {
 /** A plain statement of one term. */
 export function stateOne(term: Term, approx = false): Stated {
   return { statements: [[term]], pack: null, eggSize: null, approx };
+}
+
+/** A number of packs or things of a size each: `2 × 400 g tins`. */
+export function statePacks(counted: Term, { size, unit, word }: PackLabel, approx = false): Stated {
+  return { ...stateOne(counted, approx), pack: { size, unit, word } };
+}
+
+/** An amount without the further statements of it. */
+export function firstStatement(stated: Stated): Stated {
+  return { ...stated, statements: stated.statements.slice(0, 1) };
 }
 
 /** Whether two amounts read the same. */

@@ -1,4 +1,4 @@
-import type { Stated } from '../../amount/stated.js';
+import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { GuardedRatio } from '../ratio/constraint.js';
@@ -79,7 +79,7 @@ function otherFoods(line: Line, { unsold, context }: Searched): Candidate[] {
   if (own === undefined) return [];
   const { food } = own;
   if (own.because === 'no-weight') {
-    const weighed = restated(line, gramsOf(100), context);
+    const weighed = restated(line, stateOne({ low: new Exact(100), high: null, unit: 'g' }), context);
     const change: Change = { kind: 'weight', line, food };
     return weighed === null
       ? []
@@ -90,11 +90,6 @@ function otherFoods(line: Line, { unsold, context }: Searched): Candidate[] {
     asks: asks.food + at / 100,
     make: (made) => withLine(made, { ...line, food: instead }),
   }));
-}
-
-function gramsOf(low: number): Stated {
-  const term = { low: new Exact(low), high: null, unit: 'g' } as const;
-  return { statements: [[term]], pack: null, eggSize: null, approx: false };
 }
 
 /** A line that the version leaves to its author. */

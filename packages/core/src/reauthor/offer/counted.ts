@@ -1,4 +1,4 @@
-import { type Stated, statedIn, type Term } from '../../amount/stated.js';
+import { type Stated, statedIn, stateOne, type Term } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Demand } from '../search/demand.js';
 import type { Weights } from '../weights.js';
@@ -18,12 +18,8 @@ export function countedOr(
   weights: Weights,
 ): Counted[] {
   const approx = statedIn(demand.reading)?.approx ?? false;
-  const state = (high: number | null): Stated => ({
-    statements: [[{ low: new Exact(count), high: high === null ? null : new Exact(high), unit }]],
-    pack: null,
-    eggSize: null,
-    approx,
-  });
+  const state = (high: number | null): Stated =>
+    stateOne({ low: new Exact(count), high: high === null ? null : new Exact(high), unit }, approx);
   const single = { stated: state(null), fixed: widthCost(1, demand, weights) };
   const upper = Math.max(Math.round((count * demand.spread) / step) * step, demand.spread > 1 ? count + step : 0);
   return upper > count

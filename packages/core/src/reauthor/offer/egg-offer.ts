@@ -1,4 +1,4 @@
-import { statedIn } from '../../amount/stated.js';
+import { firstStatement, statedIn } from '../../amount/stated.js';
 import { partOfEgg } from '../../kitchen/egg.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { countedOr, countsWithin, meanOf } from './counted.js';
@@ -34,6 +34,6 @@ function looseEggs(demand: Demand, { kitchen, eggs: [size, ...others] }: OfferCo
   if (written === null) throw new RangeError('A demand without an amount.');
   const named = demand.reading.size !== null && others.length === 0 && size?.name !== kitchen.eggs.usual;
   const eggSize = named ? (size?.name ?? null) : null;
-  const stated = { ...written, statements: written.statements.slice(0, 1), eggSize };
+  const stated = { ...firstStatement(written), eggSize };
   return new OfferList().add(demand, demand.quantity, 0, () => stated).offer([], 0);
 }

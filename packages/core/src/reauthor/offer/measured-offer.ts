@@ -1,5 +1,5 @@
 import { dimensionOf, isMassUnit, isVolumeUnit } from '../../amount/size.js';
-import { type Stated, statedIn, type Term } from '../../amount/stated.js';
+import { firstStatement, type Stated, statedIn, statePacks } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
@@ -116,9 +116,8 @@ function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, conte
     for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
       // Where a tool measures as much, the author's kind of unit stays.
       if (count * each < least || list.hasNear(count * each, asMuch)) continue;
-      const term = { low: new Exact(count), high: null, unit: 'count' } as const;
-      const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
-      list.add(demand, count * each, 0, () => ({ statements: [[term]], pack: label, eggSize: null, approx: false }));
+      const state = (): Stated => statePacks({ low: new Exact(count), high: null, unit: 'count' }, pack);
+      list.add(demand, count * each, 0, state);
     }
   }
 }
@@ -131,7 +130,7 @@ function addOwnMeasure(list: OfferList, demand: Demand, sold: Sold | null, conte
   if (ratio === null) return;
   const size = demand.quantity * ratio.toNumber();
   const fixed = leftoverCost(size, demand, sold, context.weights);
-  list.add(demand, size, fixed, () => ({ ...stated, statements: stated.statements.slice(0, 1) }));
+  list.add(demand, size, fixed, () => firstStatement(stated));
 }
 
 function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {

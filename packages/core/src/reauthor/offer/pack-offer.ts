@@ -1,4 +1,3 @@
-import type { Term } from '../../amount/stated.js';
 import type { Pack, Sold } from '../../food/food.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
@@ -31,7 +30,7 @@ export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext
   ];
   for (const { pack, step } of offered) {
     const each = packSize(demand, pack);
-    const label = { size: pack.size, unit: pack.unit as Term['unit'], word: pack.word };
+    const label = { size: pack.size, unit: pack.unit, word: pack.word };
     const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
     for (const count of countsWithin(each, step, within)) {
       const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;

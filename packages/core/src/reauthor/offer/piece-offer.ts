@@ -1,4 +1,4 @@
-import { statedIn } from '../../amount/stated.js';
+import { firstStatement, statedIn } from '../../amount/stated.js';
 import type { Sold } from '../../food/food.js';
 import { pieceGrams } from '../../food/weigh.js';
 import { isSizedPieces, pieceSizeIn } from '../../version/convert/sized-pieces.js';
@@ -47,7 +47,7 @@ export function pieceOffer(demand: Demand, sold: Sold | null, context: OfferCont
   const leftOf = (count: number, size: number): number =>
     leftoverOfPieces(count, term.unit, size, demand, sold, context.weights);
   const own = leftOf(native, demand.quantity);
-  list.add(demand, demand.quantity, own, () => ({ ...written, pack, statements: written.statements.slice(0, 1) }));
+  list.add(demand, demand.quantity, own, () => ({ ...firstStatement(written), pack }));
   for (const count of countsWithin(each, step, reach(demand, context))) {
     for (const { stated, fixed } of countedOr(demand, count, term.unit, step, context.weights)) {
       const left = leftOf(meanOf(stated), meanOf(stated) * each);

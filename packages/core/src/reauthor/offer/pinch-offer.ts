@@ -1,4 +1,4 @@
-import type { Stated } from '../../amount/stated.js';
+import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import { measuresBy } from '../../kitchen/measure/measure.js';
 import type { Demand } from '../search/demand.js';
@@ -21,7 +21,6 @@ export function addPinch(
   const role = demand.food?.role;
   if (spoon === undefined || each === null || (role !== 'seasoning' && role !== 'salt')) return;
   if (demand.quantity / each >= spoon * pinch.under) return;
-  const term = { low: new Exact(1), high: null, unit: 'pinch' } as const;
-  const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
+  const stated = stateOne({ low: new Exact(1), high: null, unit: 'pinch' });
   list.add(demand, spoon * pinch.ofSpoon * each, weights.awkward * pinch.awkwardness, () => stated);
 }

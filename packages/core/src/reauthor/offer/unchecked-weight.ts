@@ -1,5 +1,5 @@
 import { gramsIn } from '../../amount/size.js';
-import type { Stated } from '../../amount/stated.js';
+import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Demand } from '../search/demand.js';
@@ -17,8 +17,7 @@ export function addUnchecked(list: OfferList, demand: Demand, context: OfferCont
     const grams = step.times(gramsIn(unit)).toNumber();
     for (let count = Math.max(from, Math.ceil(least / down / grams)); count * down * grams <= most; count++) {
       const upper = Math.max(count, Math.round(count * demand.spread));
-      const term = { low: step.times(count), high: upper > count ? step.times(upper) : null, unit };
-      const stated: Stated = { statements: [[term]], pack: null, eggSize: null, approx: false };
+      const stated = stateOne({ low: step.times(count), high: upper > count ? step.times(upper) : null, unit });
       const width = widthCost(upper / count, demand, weights);
       list.add(demand, Math.sqrt(count * upper) * grams, weights.awkward * awkwardness + width, () => stated);
     }

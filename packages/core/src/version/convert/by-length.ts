@@ -1,5 +1,5 @@
 import { isLengthUnit } from '../../amount/size.js';
-import type { Stated } from '../../amount/stated.js';
+import { firstStatement, type Stated } from '../../amount/stated.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { lengthFor } from '../../kitchen/measure/length.js';
 
@@ -10,7 +10,7 @@ export function byLength(stated: Stated, kitchen: Kitchen): Stated | null {
     const { low, unit } = lengthFor(stated.pack.size, stated.pack.unit, kitchen);
     // A piece has no container word of its own, and its amount's stretch took the word in.
     const word = term?.unit === 'piece' ? 'piece' : stated.pack.word;
-    return { ...stated, statements: stated.statements.slice(0, 1), pack: { size: low, unit, word } };
+    return { ...firstStatement(stated), pack: { size: low, unit, word } };
   }
   if (stated.pack !== null || term === undefined || !isLengthUnit(term.unit)) return null;
   const from = lengthFor(term.low, term.unit, kitchen);

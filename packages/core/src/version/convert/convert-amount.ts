@@ -1,6 +1,6 @@
 import type { LineReading } from '../../amount/reading.js';
 import { dimensionOf } from '../../amount/size.js';
-import { type Stated, statedIn } from '../../amount/stated.js';
+import { firstStatement, type Stated, statedIn, stateOne } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
 import { Exact, toStep } from '../../exact.js';
 import type { Foods } from '../../food/find/find.js';
@@ -46,7 +46,7 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   const { native, kitchen, ownWeights } = conversion;
   const long = byLength(stated, kitchen);
   if (long !== null) return long;
-  if (isSizedPieces(stated, food, kitchen)) return { ...unweighed(stated), pack: pieceSizeIn(stated, kitchen) };
+  if (isSizedPieces(stated, food, kitchen)) return { ...firstStatement(stated), pack: pieceSizeIn(stated, kitchen) };
   const weighed = weighNeed(reading, weighingOf(reading, food, native, ownWeights), kitchen);
   if (weighed === null) return stated;
   const part = partOfEgg(food);
@@ -54,8 +54,8 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
     if (conversion.eggs?.loose.has(reading)) return looseEggs(stated, reading, conversion);
     return convertEggs(stated, weighed, part, conversion);
   }
-  if (isCounted(stated, food)) return { ...stated, statements: stated.statements.slice(0, 1) };
-  if (mustNotShrink(food, conversion) && weighed.high !== null) return unweighed(stated);
+  if (isCounted(stated, food)) return firstStatement(stated);
+  if (mustNotShrink(food, conversion) && weighed.high !== null) return firstStatement(stated);
   return inPacks(stated, weighed, food, conversion) ?? byMeasure(stated, weighed, food, conversion);
 }
 
@@ -98,7 +98,7 @@ function inPieces({ low, high }: { low: Weighed; high: Weighed | null }, food: F
   );
   const first = landed[0];
   if (!near || first === undefined) return null;
-  return { statements: [[rangeOf(first, landed[1] ?? null)]], pack: null, eggSize: null, approx };
+  return stateOne(rangeOf(first, landed[1] ?? null), approx);
 }
 
 /** Pieces of food differ by as much. Common practice, no source. */
@@ -114,14 +114,14 @@ function isCounted(stated: Stated, food: Food | null): boolean {
 
 function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, conversion: Conversion): Stated {
   const { native, kitchen } = conversion;
-  if (weighed.low.grams === null && weighed.low.millilitres === null) return unweighed(stated);
+  if (weighed.low.grams === null && weighed.low.millilitres === null) return firstStatement(stated);
   const byWrapper = marksOn(food, native) !== null;
   const dimension = measuredAs(stated, weighed, food);
   const atLeast = mustNotShrink(food, conversion);
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper, atLeast };
   const landed = land(need, kitchen);
-  if (landed === null) return unlanded(weighed.low, kitchen) ?? unweighed(stated);
-  if (ownMeasure(stated, conversion) !== null) return unweighed(stated);
+  if (landed === null) return unlanded(weighed.low, kitchen) ?? firstStatement(stated);
+  if (ownMeasure(stated, conversion) !== null) return firstStatement(stated);
   const spread = spreadOf(weighed);
   const range = weighed.high === null ? null : landRange(weighed.low, weighed.high, { ...need, spread }, kitchen);
   if (range === null) return stateMeasure(landed.measure, stated.approx);
@@ -132,9 +132,4 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
 function measuredAs(stated: Stated, { dimension }: WeighedAmount, food: Food | null): Dimension {
   if (stated.pack === null && dimension !== 'count') return dimension;
   return food?.pours ? 'volume' : 'mass';
-}
-
-/** Only the first statement is kept, container words in the reader's sense are the author's own. */
-function unweighed(stated: Stated): Stated {
-  return { ...stated, statements: stated.statements.slice(0, 1) };
 }

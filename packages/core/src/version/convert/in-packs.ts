@@ -1,5 +1,4 @@
-import type { Stated, Term } from '../../amount/stated.js';
-import type { Exact } from '../../exact.js';
+import { type Stated, statePacks } from '../../amount/stated.js';
 import type { Food, Sold } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { measuresBy, nearestOf } from '../../kitchen/measure/measure.js';
@@ -31,7 +30,7 @@ export function inPacks(
   if (weighed.count === null || weighed.count.isZero() || stated.pack?.word === '') return null;
   const same = samePack(grams.dividedBy(weighed.count), sold);
   if (same === null) return null;
-  return packsStated(rangeOf(weighed.count, stated.statements[0]?.[0]?.high ?? null), same, stated.approx);
+  return statePacks(rangeOf(weighed.count, stated.statements[0]?.[0]?.high ?? null), same, stated.approx);
 }
 
 function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: Sold, atLeast: boolean): Stated | null {
@@ -47,7 +46,7 @@ function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: 
     packs?.some(({ drift }) => drift.abs().greaterThan(wholeLimit) || (atLeast && drift.isNegative()))
   )
     return null;
-  return packsStated(rangeOf(first.count, more?.count ?? null), first.pack, stated.approx);
+  return statePacks(rangeOf(first.count, more?.count ?? null), first.pack, stated.approx);
 }
 
 /** What no whole packs come near is stated by weight, with a finding: a volume of a drained food would be another amount. */
@@ -65,13 +64,4 @@ function unlandedEnds({ low, high }: WeighedAmount, kitchen: Kitchen): Stated | 
   const [from, to] = [stated, high === null ? null : unlanded(high, kitchen)].map((end) => end?.statements[0]?.[0]);
   if (stated === null || from === undefined || to === undefined || !to.low.greaterThan(from.low)) return stated;
   return { ...stated, statements: [[{ ...from, high: to.low }]] };
-}
-
-function packsStated(counted: Term, pack: { size: Exact; unit: Term['unit']; word: string }, approx: boolean): Stated {
-  return {
-    statements: [[counted]],
-    pack: { size: pack.size, unit: pack.unit, word: pack.word },
-    eggSize: null,
-    approx,
-  };
 }

@@ -1,5 +1,5 @@
 import { gramsIn } from '../../amount/size.js';
-import type { Stated, Term } from '../../amount/stated.js';
+import { type Stated, stateOne, type Term } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
 import { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
@@ -191,9 +191,9 @@ function isDividedOnly({ dimension, weighed: { grams } }: Need, food: Food | nul
 
 /** A landed measure as an amount. */
 export function stateMeasure(measure: Measure, approx: boolean): Stated {
-  const pack =
-    measure.pack == null ? null : { size: measure.pack.size, unit: measure.pack.unit, word: measure.pack.word };
-  return { statements: [[...measure.terms]], pack, eggSize: null, approx };
+  const { terms, pack = null } = measure;
+  const label = pack === null ? null : { size: pack.size, unit: pack.unit, word: pack.word };
+  return { statements: [[...terms]], pack: label, eggSize: null, approx };
 }
 
 /** The weight or volume of a kitchen that no tool measures, written in its own units to the nearest whole or quarter: shown, and a finding. */
@@ -214,5 +214,5 @@ export function unlanded(weighed: Weighed, kitchen: Kitchen): Stated | null {
 }
 
 function one(low: Exact, unit: Term['unit']): Stated {
-  return { statements: [[{ low, high: null, unit }]], pack: null, eggSize: null, approx: false };
+  return stateOne({ low, high: null, unit });
 }

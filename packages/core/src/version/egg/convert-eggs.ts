@@ -1,5 +1,5 @@
 import type { LineReading } from '../../amount/reading.js';
-import type { Stated } from '../../amount/stated.js';
+import { firstStatement, type Stated } from '../../amount/stated.js';
 import type { Exact } from '../../exact.js';
 import { eggsOfSize, wholeEggsFor } from '../../kitchen/egg.js';
 import type { Conversion } from '../convert/convert-amount.js';
@@ -12,7 +12,7 @@ import { endsOf, rangeOf } from '../weigh/weighed-ends.js';
 export function looseEggs(stated: Stated, { size }: LineReading, { kitchen, eggs }: Conversion): Stated {
   const other = eggs?.size ?? null;
   const eggSize = size === null || other === null || other.name === kitchen.eggs.usual ? null : other.name;
-  return { ...stated, statements: stated.statements.slice(0, 1), eggSize };
+  return { ...firstStatement(stated), eggSize };
 }
 
 /** @param part What is used of each egg. */

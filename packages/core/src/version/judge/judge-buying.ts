@@ -1,5 +1,5 @@
 import { dimensionOf, isMassUnit } from '../../amount/size.js';
-import { type Stated, stateOne } from '../../amount/stated.js';
+import { type Stated, stateOne, statePacks } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import { partOfEgg } from '../../kitchen/egg.js';
@@ -122,19 +122,12 @@ function offStep({ stated, weighed, text, kitchen }: Judged, food: Food, sold: S
   return { rule: 'unbuyable', reason: 'counter-step', text, food, nearest };
 }
 
-/** Whole packs just under and over a need. */
+/** Whole packs of the size that comes nearest to a need; empty where none is sold. */
 function nearestWhole(grams: Exact, sold: Sold): Stated[] {
   const pack = [...sold.packs].sort((a, b) => distance(a, grams).comparedTo(distance(b, grams)))[0];
   if (pack === undefined) return [];
   const count = Exact.max(grams.dividedBy(pack.grams).round(), 1);
-  return [
-    {
-      statements: [[{ low: count, high: null, unit: 'count' }]],
-      pack: { size: pack.size, unit: pack.unit as 'g', word: pack.word },
-      eggSize: null,
-      approx: false,
-    },
-  ];
+  return [statePacks({ low: count, high: null, unit: 'count' }, pack)];
 }
 
 function distance(pack: Pack, grams: Exact): Exact {

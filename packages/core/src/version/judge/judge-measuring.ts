@@ -116,8 +116,8 @@ function isPack(size: Exact, base: 'g' | 'ml', { food, kitchen }: Judged): boole
     const one =
       base === 'g'
         ? pack.grams
-        : isVolumeUnit(pack.unit as 'ml')
-          ? (millilitresIn(pack.unit as 'ml', kitchen.units)?.times(pack.size) ?? null)
+        : isVolumeUnit(pack.unit)
+          ? (millilitresIn(pack.unit, kitchen.units)?.times(pack.size) ?? null)
           : null;
     if (one === null) return false;
     const parts = pack.whole === 'half' ? new Exact('0.5') : new Exact(1);

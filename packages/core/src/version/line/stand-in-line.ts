@@ -1,5 +1,5 @@
 import { dimensionOf } from '../../amount/size.js';
-import { type Stated, statedIn } from '../../amount/stated.js';
+import { firstStatement, type Stated, statedIn } from '../../amount/stated.js';
 import type { Exact } from '../../exact.js';
 import { allergensAdded } from '../../food/allergens.js';
 import type { Foods } from '../../food/find/find.js';
@@ -103,9 +103,7 @@ function countAgain(reading: Line['reading'], [only, ...others]: readonly StandI
   const unit = written?.statements[0]?.[0]?.unit;
   const isCounted = written?.pack === null && unit !== undefined && dimensionOf(unit) === 'count';
   if (only === undefined || others.length > 0 || written === null || !isCounted) return [];
-  return [
-    { food: only.food, stated: { ...written, statements: written.statements.slice(0, 1) }, need: low, weighed: low },
-  ];
+  return [{ food: only.food, stated: firstStatement(written), need: low, weighed: low }];
 }
 
 /** What it stands in for, and the allergens that it adds. */

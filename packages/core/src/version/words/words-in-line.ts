@@ -1,6 +1,6 @@
 import type { LineReading, Quantity } from '../../amount/reading.js';
 import { isMassUnit } from '../../amount/size.js';
-import { type Stated, sameStated, statedIn } from '../../amount/stated.js';
+import { firstStatement, type Stated, sameStated, statedIn } from '../../amount/stated.js';
 import { writeStated, writeStatement, writeTerm } from '../../amount/write.js';
 import { type HowMany, inNumber, translateName } from '../../food/name.js';
 import { partOfEgg, sameEggs } from '../../kitchen/egg.js';
@@ -50,9 +50,7 @@ function sizeBehind({ reading }: Line, { statements, pack }: Stated): Edit[] | n
 function readsTheSame({ reading }: Line, stated: Stated): boolean {
   const own = statedIn(reading);
   if (own === null || sameStated(own, stated)) return own !== null;
-  return (
-    own.statements[0]?.[0]?.unit !== 'cup' && sameStated({ ...own, statements: own.statements.slice(0, 1) }, stated)
-  );
+  return own.statements[0]?.[0]?.unit !== 'cup' && sameStated(firstStatement(own), stated);
 }
 
 /** What the author's eggs weigh is not what those of other shops do. */
