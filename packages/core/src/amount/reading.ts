@@ -57,6 +57,8 @@ export interface LineReading {
    * rewritten amount names its unit. A further statement takes the blank before it along.
    */
   amountSpans: Span[];
+  /** What is added to the first statement and cannot be added up with it in its unit: the `¼ cup` of `1 (14-oz) can plus ¼ cup`. */
+  plus?: { amount: Quantity; pack: PackSize | null };
   /** The food's plain name as written. */
   food: { text: string; span: Span } | null;
   /** `small`, `medium`, `large`, `extra large`, `jumbo` before or behind the food; of eggs any class that shops sell: `700 g carton`. */

@@ -1,6 +1,6 @@
 import type { Exact } from '../exact.js';
 import { type Fill, fillIn } from './fill.js';
-import type { LineReading } from './reading.js';
+import type { LineReading, PackSize, Quantity } from './reading.js';
 import type { UnitId } from './unit.js';
 
 /** One number or range of a unit. */
@@ -28,20 +28,26 @@ export interface Stated {
   /** Size class of counted eggs, where it has to be named. */
   eggSize: string | null;
   approx: boolean;
+  /** What is added to it: `1 (14-oz) can` and `¼ cup`. */
+  plus?: Stated;
 }
 
 /** What a line says, without its places; null for a line with no amount. */
 export function statedIn(reading: LineReading): Stated | null {
-  const first = reading.amounts[0];
-  if (first === undefined) return null;
-  const { pack } = reading;
+  if (reading.amounts[0] === undefined) return null;
+  const { pack, plus, text } = reading;
+  const stated = stateAll(reading.amounts, pack, text);
+  return plus === undefined ? stated : { ...stated, plus: stateAll([plus.amount], plus.pack, text) };
+}
+
+function stateAll(amounts: readonly Quantity[], pack: PackSize | null, text: string): Stated {
   return {
-    statements: reading.amounts.map(({ low, high, unit, span }) => [
-      { low, high, unit, fill: fillIn(reading.text.slice(span.start, span.end), unit) },
+    statements: amounts.map(({ low, high, unit, span }) => [
+      { low, high, unit, fill: fillIn(text.slice(span.start, span.end), unit) },
     ]),
     pack: pack === null ? null : { size: pack.size, sizeHigh: pack.sizeHigh, unit: pack.unit, word: pack.word },
     eggSize: null,
-    approx: first.approx,
+    approx: amounts[0]?.approx ?? false,
   };
 }
 
@@ -66,6 +72,7 @@ export function sameStated(one: Stated | null, other: Stated | null): boolean {
   return (
     one.eggSize === other.eggSize &&
     one.approx === other.approx &&
+    sameStated(one.plus ?? null, other.plus ?? null) &&
     samePack(one.pack, other.pack) &&
     one.statements.length === other.statements.length &&
     one.statements.every((terms, index) => sameTerms(terms, other.statements[index] ?? []))

@@ -133,7 +133,8 @@ export function writeStated(stated: Stated, kitchen: Kitchen): string {
   // A carton's size (`800 g carton`) is no word that stands before `eggs`.
   const size = stated.eggSize === null || !isSizeWord(stated.eggSize) ? '' : ` ${stated.eggSize}`;
   const again = others.length === 0 ? '' : ` (${others.map(writeStatement).join(', ')})`;
-  return `${approx}${main}${size}${again}`;
+  const more = stated.plus === undefined ? '' : ` plus ${writeStated(stated.plus, kitchen)}`;
+  return `${approx}${main}${size}${again}${more}`;
 }
 
 function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, kitchen: Kitchen): string {

@@ -61,15 +61,19 @@ function valueKey(mention: Mention): string[] {
   }
 }
 
-function amountKey({ amounts, pack, size, further }: LineReading): string[] {
-  const packed =
-    pack === null ? '' : [pack.count, pack.size, pack.sizeHigh].map((each) => figures(each)).join(' ') + pack.unit;
+function amountKey({ amounts, pack, size, further, plus }: LineReading): string[] {
   return [
     amounts.map(quantityKey).join('='),
-    packed,
+    packKey(pack),
     plain(size?.text ?? ''),
     further.map((each) => quantityKey(each)).join('+'),
+    ...(plus === undefined ? [] : [quantityKey(plus.amount), packKey(plus.pack)]),
   ];
+}
+
+function packKey(pack: LineReading['pack']): string {
+  if (pack === null) return '';
+  return [pack.count, pack.size, pack.sizeHigh].map((each) => figures(each)).join(' ') + pack.unit;
 }
 
 function quantityKey({ low, high, unit }: Pick<Quantity, 'low' | 'high' | 'unit'>): string {

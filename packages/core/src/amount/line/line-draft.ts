@@ -1,5 +1,7 @@
-import type { PackSize, Quantity, Span } from '../reading.js';
+import type { LineReading, PackSize, Quantity, Span } from '../reading.js';
+import type { KitchenUnits } from '../size.js';
 import type { Tokens } from '../token/token.js';
+import { type AddedAmount, addUpStatements, countsPacks } from './added-amount.js';
 import type { LineAmount } from './line-amount.js';
 import type { SecondStatement } from './restated-clause.js';
 
@@ -10,6 +12,7 @@ export class LineDraft {
   readonly use: Uint8Array;
   amounts: Quantity[] = [];
   pack: PackSize | null = null;
+  plus: LineReading['plus'];
   spans: Span[] = [];
 
   constructor(tokens: Tokens) {
@@ -19,19 +22,30 @@ export class LineDraft {
 
   /** Enters the amount of the line; `next` is the index behind the stretch that states it. */
   enter(amount: LineAmount, next: number): void {
-    const { low, high, unit, approx, pack } = amount;
-    this.amounts.push({ low, high, unit, approx, span: this.span(amount.first, amount.next) });
-    if (pack !== null) {
-      const { count, size, sizeHigh, sizeUnit, word } = pack;
-      this.pack = { count, size, sizeHigh, unit: sizeUnit, word, span: this.span(pack.first, pack.next) };
-    }
+    this.amounts.push(this.quantityOf(amount));
+    this.pack = this.packOf(amount) ?? this.pack;
     this.take(amount.start, next);
     this.spans.push(this.span(amount.start, next));
+  }
+
+  private quantityOf({ low, high, unit, approx, first, next }: LineAmount): Quantity {
+    return { low, high, unit, approx, span: this.span(first, next) };
+  }
+
+  private packOf({ pack }: LineAmount): PackSize | null {
+    if (pack === null) return null;
+    const { count, size, sizeHigh, sizeUnit, word } = pack;
+    return { count, size, sizeHigh, unit: sizeUnit, word, span: this.span(pack.first, pack.next) };
   }
 
   /** Enters further statements of the same amount, and a size of each that stands apart. */
   restate(seconds: readonly SecondStatement[]): void {
     for (const second of seconds) {
+      if (second.other) {
+        this.take(second.start, second.next);
+        this.addSpan(this.spanWithBlank(second.start, second.next));
+        continue;
+      }
       if (second.each !== undefined && this.amounts[0] !== undefined) {
         // Of two sizes the first is kept.
         if (this.pack !== null) {
@@ -55,6 +69,25 @@ export class LineDraft {
       this.take(second.start, second.next);
       this.addSpan(this.spanWithBlank(second.start, second.next));
     }
+  }
+
+  /** Enters what is added to the amount, up to an index: added up with it where they measure the same. */
+  add({ amount, quantities, next }: AddedAmount, start: number, kitchen: KitchenUnits): boolean {
+    const sums = addUpStatements(this.amounts, quantities, kitchen);
+    const [first] = this.amounts;
+    if (
+      first === undefined ||
+      (sums.length === 0 && !(countsPacks({ ...first, pack: this.pack }) || countsPacks(amount)))
+    )
+      return false;
+    if (sums.length > 0 && this.pack === null) {
+      const approx = first.approx || amount.approx;
+      const span = { start: first.span.start, end: this.tokens.at(amount.next - 1).end };
+      this.amounts = sums.map((sum) => ({ ...sum, approx, span }));
+    } else this.plus = { amount: this.quantityOf(amount), pack: this.packOf(amount) };
+    this.take(start, next);
+    this.addSpan(this.spanWithBlank(start, next));
+    return true;
   }
 
   /** Joins a stretch to the one before where only blanks lie between. */

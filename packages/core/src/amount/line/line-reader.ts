@@ -8,6 +8,7 @@ import { isVolumeUnit } from '../size.js';
 import { readNumber } from '../token/number.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
+import { countsPacks, readAdded, readAddedBehind } from './added-amount.js';
 import { doubtAbout } from './doubt.js';
 import { type FoodPhrase, readFoodPhrase } from './food-phrase.js';
 import { readFurther } from './further.js';
@@ -80,7 +81,7 @@ export class LineReader {
       taken: this.taken,
     });
     this.draft.restate(direct);
-    const from = direct.at(-1)?.next ?? head.next;
+    const from = this.addMore(direct.at(-1)?.next ?? head.next);
     const spice = head.unit === 'clove' && tokens.at(from).kind === 'mark';
     this.food = spice
       ? null
@@ -100,6 +101,23 @@ export class LineReader {
         part,
       }),
     );
+    this.addBehind(head);
+  }
+
+  /** `1 stick (½ cup) plus 2 tbsp butter`: what is added before the food is named. */
+  private addMore(at: number): number {
+    const context = { place: 'direct' as const, kitchen: this.kitchen, foods: noFoods, taken: this.taken };
+    const added = readAdded(this.tokens, at, context);
+    if (added === null || this.tokens.at(added.next).kind !== 'word') return at;
+    return this.draft.add(added, at, this.kitchen) ? added.next : at;
+  }
+
+  /** `1 (14-oz) can coconut milk plus ¼ cup`: so much of the next can. Of a cup and two spoons each stays by itself. */
+  private addBehind(head: LineAmount): void {
+    if (this.food === null || this.draft.plus !== undefined || !countsPacks({ ...head, pack: this.draft.pack })) return;
+    const context = { place: 'direct' as const, kitchen: this.kitchen, foods: this.foodWords(), taken: this.taken };
+    const added = readAddedBehind(this.tokens, this.food.next, context);
+    if (added !== null) this.draft.add(added, added.start, this.kitchen);
   }
 
   /** `1 jar or can of tomatoes`, `2-inch piece of ginger`: other words for what is measured, which are no food. */
@@ -224,6 +242,7 @@ export class LineReader {
       amounts: this.draft.amounts,
       pack: this.draft.pack,
       amountSpans: [...this.draft.spans].sort((one, other) => one.start - other.start),
+      ...(this.draft.plus === undefined ? {} : { plus: this.draft.plus }),
       food: food === null || foodSpan === null ? null : { text: food.text, span: foodSpan },
       size,
       prep: restOf(tokens, this.draft.use),

@@ -24,6 +24,8 @@ export interface SecondStatement {
   each?: { low: Exact; high: Exact | null; unit: UnitId };
   /** Container word for a size of each. */
   word: string;
+  /** Other packs of as much, `or 2 (14.5-oz) cans`: they fall away, and state nothing. */
+  other?: true;
 }
 
 /** What the reading of second statements rests on. */

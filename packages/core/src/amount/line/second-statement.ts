@@ -2,8 +2,9 @@ import { isMeasured, readStatement, type Statement } from '../quantity/statement
 import { isLengthUnit, type KitchenUnits } from '../size.js';
 import { isDash } from '../token/number.js';
 import type { Tokens } from '../token/token.js';
-import type { LineAmount } from './line-amount.js';
+import { type LineAmount, readLineAmount } from './line-amount.js';
 import { readClause, type SecondStatement, type SecondStatementContext, stateAgain } from './restated-clause.js';
+import { passSameFood, singular } from './same-food.js';
 
 /** Reads every statement of the same quantity behind an amount, in the order of the text. */
 export function readSecondStatements(
@@ -20,7 +21,9 @@ function readDirect(tokens: Tokens, head: LineAmount, context: SecondStatementCo
   let at = head.next;
   for (;;) {
     const second =
-      readBracket(tokens, at, head, { ...context, foods: [] }) ?? readJoined(tokens, at, head, context.kitchen);
+      readOtherPacks(tokens, at, head, context.kitchen) ??
+      readBracket(tokens, at, head, { ...context, foods: [] }) ??
+      readJoined(tokens, at, head, context.kitchen);
     if (second === null) return found;
     found.push(...second);
     at = second.at(-1)?.next ?? tokens.length;
@@ -43,6 +46,20 @@ function readJoined(tokens: Tokens, at: number, head: LineAmount, kitchen: Kitch
   const next =
     tokens.word(statement.next) === 'of' && !tokens.at(statement.next).marked ? statement.next + 1 : statement.next;
   return [stateAgain(statement, { start: at, next, about })];
+}
+
+/** `or 2 (14.5-oz) cans`, in a bracket or not: other packs that hold as much, of which nothing is converted. */
+function readOtherPacks(tokens: Tokens, at: number, head: LineAmount, kitchen: KitchenUnits): SecondStatement[] | null {
+  const close = tokens.word(at) === '(' ? (tokens.partner[at] ?? -1) : -1;
+  const joint = close > at ? at + 1 : at;
+  const sign = tokens.word(joint);
+  if ((sign !== 'or' && sign !== '/') || head.pack === null || head.pack.word === '') return null;
+  const other = readLineAmount(tokens, joint + 1, kitchen);
+  if (other === null || other.pack === null || other.pack.word === '' || other.statement.quantity.bare) return null;
+  if (close > at && other.next !== close) return null;
+  const { low, high, unit, approx, first } = other;
+  const next = close > at ? close + 1 : other.next;
+  return [{ low, high, unit, approx, start: at, next, first, quantityNext: other.next, word: '', other: true }];
 }
 
 function isUnsure({ quantity }: Statement): boolean {
@@ -109,11 +126,28 @@ function readBehind(tokens: Tokens, head: LineAmount, context: SecondStatementCo
     const { lower } = tokens.at(at);
     const close = tokens.partner[at] ?? -1;
     if (lower === '.' && tokens.at(at + 1).gap && at + 1 < tokens.length) break;
-    const seconds = close > at ? readBracket(tokens, at, head, context) : readOpenClause(tokens, at, head, context);
+    // What is added is another amount, and so is what stands behind it.
+    if ((lower === 'plus' || lower === '+') && tokens.at(at + 1).kind === 'number') break;
+    const others = readOtherPacksBehind(tokens, at, head, context);
+    const seconds =
+      others ?? (close > at ? readBracket(tokens, at, head, context) : readOpenClause(tokens, at, head, context));
     if (seconds !== null) found.push(...asPack(seconds, head));
     at = seconds?.at(-1)?.next ?? (close > at ? close + 1 : at + 1);
   }
   return found;
+}
+
+/** The same behind the food, where nothing but the food's name goes on: `diced tomatoes or 2 (14.5-oz) cans`. */
+function readOtherPacksBehind(
+  tokens: Tokens,
+  at: number,
+  head: LineAmount,
+  { kitchen, foods }: SecondStatementContext,
+): SecondStatement[] | null {
+  const [other] = readOtherPacks(tokens, at, head, kitchen) ?? [];
+  if (other === undefined) return null;
+  const { next } = passSameFood(tokens, other.next, tokens.length, new Set(foods.map(singular)));
+  return next >= tokens.length || tokens.at(next).kind === 'mark' ? [{ ...other, next }] : null;
 }
 
 /** A clause behind a comma, or behind words that restate. */

@@ -51,6 +51,11 @@ function times({ low, high }: Measure, factor: Exact, unit: UnitId): Measure {
   return { low: low.times(factor), high: high?.times(factor) ?? null, unit };
 }
 
+/** A stick of butter has eight tablespoons marked on its wrapper; any other measure stays. */
+export function inTablespoons({ low, high, unit }: Measure): Measure {
+  return unit === 'stick' ? { low: low.times(8), high: high?.times(8) ?? null, unit: 'tbsp' } : { low, high, unit };
+}
+
 /**
  * Adds up an amount in two parts (`1 cup plus 2 tbsp`), in the smaller of the two units, exact.
  *

@@ -3,7 +3,7 @@ import { isLengthUnit, isMassUnit, isVolumeUnit, type KitchenUnits } from '../si
 import { isDash } from '../token/number.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
-import { addUp, inSmallerUnit, type Measure } from './add-up.js';
+import { addUp, inSmallerUnit, inTablespoons, type Measure } from './add-up.js';
 import { type ReadQuantity, readQuantity } from './quantity.js';
 
 /** One statement of an amount: a quantity, a range over two units, or a sum. */
@@ -59,11 +59,6 @@ function readLongRange(tokens: Tokens, low: Statement, kitchen: KitchenUnits): S
   };
 }
 
-/** A stick of butter has eight tablespoons marked on its wrapper. */
-function inTablespoons({ low, high }: Statement): Measure {
-  return { low: low.times(8), high: high?.times(8) ?? null, unit: 'tbsp' };
-}
-
 /** `1 stick plus 2 tbsp`, `1/4 cup + 1/2 tsp`, `1 cup plus 2 tbsp`, `1 lb 4 oz`, `2 cups and 1 tbsp` */
 function readSum(tokens: Tokens, first: Statement, kitchen: KitchenUnits): Statement | null {
   const joint = tokens.word(first.next);
@@ -79,7 +74,6 @@ function readSum(tokens: Tokens, first: Statement, kitchen: KitchenUnits): State
   // A pound and more is stated again, as in `1 lb, 16 oz`.
   if (comma && second.low.gte(16)) return null;
   if (sticks && !isVolumeUnit(second.unit)) return null;
-  const whole = sticks ? inTablespoons(first) : { ...first, unit: first.unit };
-  const sum: Measure | null = addUp(whole, { ...second, unit: second.unit }, kitchen);
+  const sum: Measure | null = addUp(inTablespoons(first), { ...second, unit: second.unit }, kitchen);
   return sum === null ? null : { ...first, ...sum, approx: first.approx || second.approx, next: second.next };
 }

@@ -5,6 +5,8 @@ import type { Exact } from '../../exact.js';
 import { nothingStated, pieceKey, type StatedEgg, type StatedWeights, weigh } from '../../food/weigh.js';
 import { ediblePart, eggSizeNamed, partOfEgg } from '../../kitchen/egg.js';
 import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
+import { packMeant } from '../../kitchen/shop/unsized-pack.js';
 import type { Line } from '../../recipe/recipe.js';
 
 /**
@@ -47,9 +49,12 @@ export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): State
 }
 
 /** A piece that is stated again as a volume: `1 bunch parsley (1½ cups, chopped)`. */
-function byVolume({ food, reading: { amounts, prep } }: Line, { units }: Kitchen): Exact | null {
+function byVolume({ food, reading: { amounts, prep } }: Line, { id, units }: Kitchen): Exact | null {
   const [counted, ...others] = amounts;
   if (food === null || counted === undefined || dimensionOf(counted.unit) !== 'count') return null;
+  // `1 can or 1½ cups`: what is in the shop's can without its water, or another way to have as much.
+  const sold = counted.unit === 'can' || counted.unit === 'tin' ? soldIn(food, id) : null;
+  if (sold !== null && packMeant(sold, { word: counted.unit, size: null }) !== null) return null;
   return first(others, ({ unit, low }) =>
     isVolumeUnit(unit) ? weigh(low, unit, food, { units, prep, stated: nothingStated }).grams : null,
   );

@@ -4,7 +4,7 @@ import type { LineReading } from '../../amount/reading.js';
 import { dimensionOf, isMassUnit, isVolumeUnit } from '../../amount/size.js';
 import { type Stated, statedIn, type Term } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
-import { type Exact, middleOf } from '../../exact.js';
+import { Exact, middleOf } from '../../exact.js';
 import type { Food, Pack } from '../../food/food.js';
 import {
   addWeighed,
@@ -21,7 +21,7 @@ import { eggSizeNamed, partOfEgg, sameEggs } from '../../kitchen/egg.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { gramsByWrapper } from '../../kitchen/measure/wrapper.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
-import { packMeant } from '../../kitchen/shop/unsized-pack.js';
+import { isCan, packMeant } from '../../kitchen/shop/unsized-pack.js';
 import { samePack } from '../convert/whole-packs.js';
 
 /** Both ends of what an amount weighs. */
@@ -76,6 +76,8 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
   const terms = stated?.statements[0];
   const first = terms?.[0];
   if (stated === null || terms === undefined || first === undefined) return null;
+  const { plus, ...own } = stated;
+  if (plus !== undefined) return together(weighStated(own, weighing), weighStated(plus, weighing));
   if (stated.pack !== null) return weighPacks(stated, weighing);
   const unit = first.unit;
   const usual = isContainer(unit) ? unsizedPack(unit, weighing) : null;
@@ -89,6 +91,14 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
   const high = ranged ? terms.map((term) => each(term.high ?? term.low, term)).reduce(addWeighed) : null;
   const count = dimensionOf(unit) === 'count' ? first.low : null;
   return { low, high, dimension: dimensionOf(unit), drainedGrams: null, pack: null, count };
+}
+
+/** An amount and what is added to it: so much is no number of packs. */
+function together(one: WeighedAmount | null, other: WeighedAmount | null): WeighedAmount | null {
+  if (one === null || other === null) return null;
+  const isRange = one.high !== null || other.high !== null;
+  const high = isRange ? addWeighed(one.high ?? one.low, other.high ?? other.low) : null;
+  return { ...one, low: addWeighed(one.low, other.low), high, drainedGrams: null, pack: null, count: null };
 }
 
 /** What the native line weighs. */
@@ -181,16 +191,21 @@ function labelGrams(pack: NonNullable<Stated['pack']>, weighing: Weighing): Weig
   if (listed !== undefined) return { grams: listed.grams, millilitres: null };
   // `4 (6 to 8-oz) fillets` count by the middle of both.
   const measured = weigh(middleOf(pack.size, pack.sizeHigh ?? null), pack.unit, food, scales(weighing));
-  return { ...measured, grams: spoonedOut(pack.unit, measured.grams, weighing)?.grams ?? measured.grams };
+  return { ...measured, grams: spoonedOut(pack, measured.grams, weighing)?.grams ?? measured.grams };
 }
 
+type MeasuredPack = NonNullable<Stated['pack']>;
+
 /**
- * The shop's pack that is meant where a packet's spoons are told instead of its label: `1 packet (2¼ tsp)` of yeast is the usual one,
- * which weighs what its label says.
+ * The shop's pack that is meant where a packet's spoons or a can's cups are told instead of its label: `1 packet (2¼ tsp)` of yeast is the
+ * usual one, which weighs what its label says, and `1 can (1½ cups)` of beans holds as much without its water.
  */
-function spoonedOut(unit: string, grams: Exact | null, { food, kitchen }: Weighing): Pack | null {
-  if (!spoons.has(unit) || grams === null || food === null) return null;
-  const far = (pack: Pack): Exact => pack.grams.dividedBy(grams).ln().abs();
+function spoonedOut({ unit, word }: MeasuredPack, grams: Exact | null, { food, kitchen }: Weighing): Pack | null {
+  const isDrained = unit === 'cup' && isCan(word);
+  if (!(spoons.has(unit) || isDrained) || grams === null || food === null) return null;
+  const off = (size: Exact): Exact => size.dividedBy(grams).ln().abs();
+  const far = (pack: Pack): Exact =>
+    isDrained && pack.drainedGrams !== null ? Exact.min(off(pack.grams), off(pack.drainedGrams)) : off(pack.grams);
   const near = (soldIn(food, kitchen.id)?.packs ?? []).filter((pack) => far(pack).lessThanOrEqualTo(spoonedLimit));
   return near.sort((a, b) => far(a).comparedTo(far(b)))[0] ?? null;
 }
