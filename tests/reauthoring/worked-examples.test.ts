@@ -199,7 +199,7 @@ describe('pans and yield', () => {
     { makes: 'Serves 6', factor: '0.9406', becomes: 'Serves about 5' },
     { makes: '12 muffins', factor: '0.9406', becomes: 'about 11 muffins' },
     { makes: '4–6 servings', factor: '0.9406', becomes: 'about 3–5 servings' },
-    { makes: 'one 9-inch pie', factor: '0.9406', becomes: 'one 9-inch pie, a little smaller' },
+    { makes: 'one 9-inch pie', factor: '0.9406', becomes: 'one 23 cm pie, a little smaller' },
     { makes: '1 loaf', factor: '0.9406', becomes: '1 loaf, a little smaller' },
   ])('$makes becomes $becomes at a batch of $factor', ({ makes, factor, becomes }) => {
     const post = { kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '1 lb onions'] };

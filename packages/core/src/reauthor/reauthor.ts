@@ -86,7 +86,12 @@ function reauthored(searched: Searched, setting: Setting): Reauthored {
   return {
     version: reauthoredVersion(outcome, context, setting),
     anchor: chosen === null || batch.equals(1) ? null : anchorWords(chosen.batch),
-    makes: makesAt(recipe.makes, batch),
+    makes: makesAt(recipe.makes, {
+      batch,
+      native: context.native,
+      kitchen: context.kitchen,
+      pans: (chosen?.pans ?? []).map(({ demand, offer }) => ({ written: demand.mention.reading, size: offer.size })),
+    }),
     ratios: chosen === null ? [] : ratioReports(plans, chosen),
     pans,
     cost: chosen?.cost ?? Number.POSITIVE_INFINITY,

@@ -1,5 +1,6 @@
 import type { PanReading } from '../../amount/reading.js';
 import { centimetresIn, gramsIn, isLengthUnit, isMassUnit, isVolumeUnit, millilitresIn } from '../../amount/size.js';
+import type { LengthUnit } from '../../amount/unit.js';
 import { Exact, toStep } from '../../exact.js';
 import type { Kitchen, Pan } from '../kitchen.js';
 import { baseOf } from './pan-base.js';
@@ -19,24 +20,26 @@ export function writePanSize({ sides, unit }: Pan, written: number, longFirst: b
 export function plainSize(reading: PanReading, native: Kitchen, kitchen: Kitchen): string | null {
   const { capacity, unit, sides, longFirst, name } = reading;
   if (unit === 'count') return null;
-  const sidesThere = (cm: readonly Exact[]): string =>
-    writeSides(
-      cm.map((side) => sideThere(side, kitchen)),
-      kitchen.writes.length,
-      longFirst,
-    );
   if (isLengthUnit(unit)) {
     if (unit === kitchen.writes.length && name === null) return null;
-    return sidesThere(sides.map((side) => side.times(centimetresIn(unit))));
+    return plainSides(sides, unit, kitchen, longFirst);
   }
   if (capacity === null) return null;
   if (isMassUnit(unit)) {
     // A pound of bread has another tin elsewhere.
     const base = baseOf(reading, native);
-    return base === null ? massText(capacity.times(gramsIn(unit)), kitchen) : sidesThere(base.sides);
+    return base === null
+      ? massText(capacity.times(gramsIn(unit)), kitchen)
+      : plainSides(base.sides, 'cm', kitchen, longFirst);
   }
   const each = isVolumeUnit(unit) ? millilitresIn(unit, native.units) : null;
   return each === null ? null : volumeText(capacity.times(each), reading.shape === 'tube', kitchen);
+}
+
+/** Sides in a kitchen's unit, in whole centimetres or half inches. */
+export function plainSides(sides: readonly Exact[], unit: LengthUnit, kitchen: Kitchen, longFirst = false): string {
+  const there = sides.map((side) => sideThere(side.times(centimetresIn(unit)), kitchen));
+  return writeSides(there, kitchen.writes.length, longFirst);
 }
 
 function sideThere(cm: Exact, kitchen: Kitchen): Exact {

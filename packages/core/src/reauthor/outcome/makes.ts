@@ -1,52 +1,154 @@
+import { readYield, saysWhole, type YieldPart } from '../../amount/mention/read-yield.js';
+import type { PanReading } from '../../amount/reading.js';
+import { centimetresIn, isLengthUnit, millilitresIn } from '../../amount/size.js';
+import type { MassUnit, VolumeUnit } from '../../amount/unit.js';
+import { writeTerm } from '../../amount/write.js';
 import { Exact } from '../../exact.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
+import { lengthFor } from '../../kitchen/measure/length.js';
+import { roughSize } from '../../kitchen/measure/rough-size.js';
+import { plainSides } from '../../kitchen/pan/pan-size.js';
+import type { Edit } from '../../version/version.js';
+import { applyEdits } from '../../version/words/edit.js';
 
-/** Things of which a dish makes one, larger or smaller, and never a part. */
-const whole =
-  /\b(?:loaf|cake|pie|tart|pudding|traybake|bake|casserole|terrine|batch|flan|quiche|pizza|roulade|sponge|cheesecake|pavlova|trifle|meatloaf|galette|crumble|cobbler|frittata|focaccia|gratin)\b/i;
-/** A number behind which a unit says that it is a size, not a count: `one 23 cm cake`, `a 9 × 13-inch bake`. */
-const sized =
-  /\d+(?:[.,]\d+)?(?=\s*(?:[×x]\s*\d|-?\s*(?:cm|mm|in|inch|inches|g|kg|ml|l|litre|lb|oz|cup|quart)\b|["″]))/gi;
+/** Where and how large a version is. */
+export interface YieldOf {
+  batch: Exact;
+  native: Kitchen;
+  kitchen: Kitchen;
+  /** The pans that were chosen, each with its size there: a 9-inch cake comes out of the 9-inch pan. */
+  pans: readonly { written: PanReading; size: string }[];
+}
 
 /** Part of a serving or piece that nobody sees on a plate: 3.96 servings are about 4, and not 3. */
 const atTheTable = '0.05';
+/** Two to so many loaves stay as many, each a little larger or smaller, where another number is no nearer. */
+const mostWholes = 4;
 
 /**
- * What a version makes: servings and pieces rounded down to a whole, but for a twentieth of one, with "about"; one loaf or cake stays one, a little larger or
- * smaller beyond 5 %.
+ * What a version makes. Servings and pieces are rounded down to a whole, but for a twentieth of one, with "about"; one loaf or cake stays
+ * one, a little larger or smaller beyond 5 %. What is told in cups, by weight or by length is told in the kitchen's own measures.
  */
-export function makesAt(makes: string | null, batch: Exact): string | null {
-  if (makes === null || batch.equals(1)) return makes;
-  const sizes = [...makes.matchAll(sized)].map(({ index }) => index);
-  const counts = [...makes.matchAll(/\d+(?:\.\d+)?/g)].filter(
-    ({ index }) => !sizes.some((size) => isPart(makes, size, index)),
-  );
-  const only = counts.length === 0 || counts.every(([number]) => number === '1');
-  if (only && whole.test(makes)) return `${makes}${aLittle(batch)}`;
-  if (counts.length === 0) return makes;
-  let text = '';
-  let at = 0;
-  for (const { index, 0: number } of counts) {
-    const scaled = Exact.max(new Exact(number).times(batch).plus(atTheTable).floor(), 1);
-    text += makes.slice(at, index) + scaled.toString();
-    at = index + number.length;
+export function makesAt(makes: string | null, version: YieldOf): string | null {
+  if (makes === null) return makes;
+  const parts = readYield(makes);
+  const edits = parts.flatMap((part) => editFor(part, makes, version));
+  const text = edits.length === 0 ? makes : applyEdits(makes, edits).replace(articles, articleFor);
+  return `${text}${aLittle(parts, makes, version.batch)}`;
+}
+
+const articles = /\b([aA])n? (?=(\d{1,4}))/g;
+
+/** `an 8 in cake` for `a 20 cm cake`. */
+function articleFor(_: string, article: string, number: string): string {
+  return `${article}${/^(?:8|1[18]$)/.test(number) ? 'n' : ''} `;
+}
+
+function editFor(part: YieldPart, makes: string, version: YieldOf): Edit[] {
+  const text = textFor(part, makes, version);
+  return text === null ? [] : [{ ...part.span, text }];
+}
+
+/** What stands for a part; null where it stays as it is written. */
+function textFor(part: YieldPart, makes: string, version: YieldOf): string | null {
+  switch (part.kind) {
+    case 'count':
+      return countText(part, makes, version.batch);
+    case 'total':
+    case 'each':
+      return sizeText(part, makes, version);
+    case 'size':
+      return lengthText(part, makes, version);
   }
-  text += makes.slice(at);
-  return withAbout(text);
 }
 
-/** The second side of `9 × 13-inch` belongs to the first. */
-function isPart(makes: string, size: number, index: number): boolean {
-  return index >= size && /^[\d.,\s×x]*$/i.test(makes.slice(size, index));
+type Count = Extract<YieldPart, { kind: 'count' }>;
+
+function countText(part: Count, makes: string, batch: Exact): string | null {
+  if (batch.equals(1) || staysAsMany(part, batch)) return null;
+  const [low, high] = [pieces(part.low, batch), part.high === null ? null : pieces(part.high, batch)];
+  const range = high === null || high.equals(low) ? low.toString() : `${low}–${high}`;
+  return `${aboutBefore(part, makes)}${range}`;
 }
 
-/** `about 4 servings`, `Serves about 4`. */
-function withAbout(text: string): string {
-  if (/\babout\b|\baround\b/i.test(text)) return text;
-  const verb = /^\s*(?:serves|makes|feeds|yields)\s+/i.exec(text)?.[0] ?? '';
-  return `${verb}about ${text.slice(verb.length)}`;
+function pieces(count: Exact, batch: Exact): Exact {
+  return Exact.max(count.times(batch).plus(atTheTable).floor(), 1);
 }
 
-function aLittle(batch: Exact): string {
-  if (batch.minus(1).abs().lessThanOrEqualTo('0.05')) return '';
-  return batch.greaterThan(1) ? ', a little larger' : ', a little smaller';
+/** A loaf is made larger, and no half of another is baked. */
+function staysAsMany({ whole, low, high }: Count, batch: Exact): boolean {
+  if (!whole || high !== null || low.greaterThan(mostWholes)) return false;
+  return low.times(batch).minus(low).abs().lessThan('0.5') || pieces(low, batch).equals(low);
+}
+
+type Sized = Extract<YieldPart, { kind: 'total' | 'each' }>;
+
+function sizeText(part: Sized, makes: string, { batch, native, kitchen }: YieldOf): string | null {
+  const { low, high, unit } = part;
+  const factor = part.kind === 'total' ? batch : new Exact(1);
+  if (factor.equals(1) && isRead(unit, native, kitchen)) return null;
+  const scaled = { low: low.times(factor), high: high?.times(factor) ?? null, unit };
+  const there = roughSize(scaled, native, kitchen);
+  if (there === null) return null;
+  const term = writeTerm(there);
+  return part.kind === 'each' ? beside(term, part, makes) : `${aboutBefore(part, makes)}${term}`;
+}
+
+/** Spoons and cups that differ by less are the same to a cook. */
+const sameUnit = new Exact('0.02');
+
+/** A unit that the kitchen reads, and means the same by. */
+function isRead(unit: MassUnit | VolumeUnit, native: Kitchen, kitchen: Kitchen): boolean {
+  const { mass, volume } = kitchen.writes;
+  if (mass.includes(unit as MassUnit)) return true;
+  const [there, here] = [native, kitchen].map(({ units }) => millilitresIn(unit as VolumeUnit, units));
+  if (!volume.includes(unit as VolumeUnit) || there == null || here == null) return false;
+  return here.dividedBy(there).minus(1).abs().lessThanOrEqualTo(sameUnit);
+}
+
+type Long = Extract<YieldPart, { kind: 'size' }>;
+
+function lengthText(part: Long, makes: string, { kitchen, pans }: YieldOf): string | null {
+  const { sides, high, low, unit } = part;
+  const pan = pans.find(({ written }) => isPanOf(part, written));
+  if (pan !== undefined) return beside(pan.size, part, makes);
+  if ((unit === 'in') === (kitchen.writes.length === 'in')) return null;
+  if (sides.length > 1 || part.whole) return beside(plainSides(sides, unit, kitchen), part, makes);
+  const from = lengthFor(low, unit, kitchen);
+  const to = high === null ? null : lengthFor(high, unit, kitchen);
+  return beside(writeTerm({ ...from, high: to?.unit === from.unit ? to.low : null }), part, makes);
+}
+
+/** Whether what is made has the sides of a pan: the pan that is baked in says its size. */
+function isPanOf({ sides, unit, whole }: Long, written: PanReading): boolean {
+  if (!whole || !isLengthUnit(written.unit) || written.sides.length !== sides.length) return false;
+  const each = centimetresIn(written.unit).dividedBy(centimetresIn(unit));
+  const sorted = [...sides].sort((a, b) => a.comparedTo(b));
+  return written.sides.every((side, at) =>
+    side
+      .times(each)
+      .minus(sorted[at] ?? 0)
+      .abs()
+      .lessThan('0.05'),
+  );
+}
+
+/** A size right behind a number is hyphened, so that nobody reads one number of both: `24 5-cm biscuits`. */
+function beside(size: string, { span }: YieldPart, makes: string): string {
+  const isBehindFigures = /\d\s+$/.test(makes.slice(Math.max(0, span.start - 3), span.start));
+  return isBehindFigures ? size.replace(/^(\S+) (\S+)$/u, '$1-$2') : size;
+}
+
+/** `about 4 servings`, unless the author says so already. */
+function aboutBefore({ approx, span }: YieldPart, makes: string): string {
+  return approx || /\b(?:about|around) ?$/i.test(makes.slice(Math.max(0, span.start - 8), span.start)) ? '' : 'about ';
+}
+
+function aLittle(parts: readonly YieldPart[], makes: string, batch: Exact): string {
+  const isOff = batch.minus(1).abs().greaterThan('0.05');
+  const kept = parts.filter((part) => part.kind === 'count' && part.whole && staysAsMany(part, batch));
+  const isAlone = parts.every(({ kind }) => kind === 'size' || kind === 'each') && saysWhole(makes);
+  if (!isOff || (kept.length === 0 && !isAlone)) return '';
+  const several = kept.some((part) => part.low.greaterThan(1)) ? 'each ' : '';
+  return `, ${several}a little ${batch.greaterThan(1) ? 'larger' : 'smaller'}`;
 }
