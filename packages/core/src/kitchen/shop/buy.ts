@@ -2,6 +2,7 @@ import { gramsIn } from '../../amount/size.js';
 import { Exact } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import type { Kitchen } from '../kitchen.js';
+import { equalPacks } from './equal-packs.js';
 
 /** What to buy for a need, and what remains. */
 export interface Bought {
@@ -59,8 +60,8 @@ export function leastLeftGrams(grams: number, sizes: readonly Pack[]): { bought:
   return { bought, left: Math.max(bought - grams, 0) };
 }
 
-/** Packs within 3 % of a need count as equal to it. */
-const equalWithin = 0.03;
+/** The share of a need that counts as equal to it. */
+const leastEnough = 1 - equalPacks.toNumber();
 
 /** Past so many of the largest pack nobody looks for a fit with smaller ones: all before it are of the largest. */
 const mostFitted = 40;
@@ -87,7 +88,7 @@ function leastLeft(need: number, sizes: readonly Pack[]): { counts: number[]; so
   const sorted = shelfOf(sizes);
   let best = { counts: sorted.map(() => 0), left: Number.POSITIVE_INFINITY, packs: Number.POSITIVE_INFINITY };
   const counts = sorted.map(() => 0);
-  const enough = need * (1 - equalWithin);
+  const enough = need * leastEnough;
   const largest = sorted[0]?.near ?? need;
   const sure = Math.max(0, Math.floor(enough / largest) - mostFitted);
   const search = (index: number, total: number, packs: number): void => {

@@ -1,5 +1,6 @@
 import type { UnsizedContainer } from '../../amount/container.js';
 import type { Pack, Sold } from '../../food/food.js';
+import { equalPacks } from './equal-packs.js';
 
 /** Container words for the same thing. Common practice, no source. */
 const alike: readonly (readonly string[])[] = [
@@ -41,9 +42,6 @@ function oneOf(packs: readonly Pack[], size: UnsizedContainer['size']): Pack | n
   return others.length === 0 ? (usual ?? null) : null;
 }
 
-/** Packs within 3 % of each other count as equal. */
-const equalWithin = 0.03;
-
 /**
  * Whether packs are of another size than the usual one of their container, and not as much as usual ones in fewer packs: two tins of
  * 400 g may be one of 800 g.
@@ -54,5 +52,5 @@ export function areOtherThanUsual(pack: Pack, count: number, { packs }: Sold): b
   if (usual === undefined) return false;
   const ratio = pack.grams.toNumber() / usual.grams.toNumber();
   const instead = Math.round(count * ratio);
-  return instead < count || Math.abs(instead / (count * ratio) - 1) > equalWithin;
+  return instead < count || Math.abs(instead / (count * ratio) - 1) > equalPacks.toNumber();
 }

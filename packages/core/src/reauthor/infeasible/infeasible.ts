@@ -1,7 +1,7 @@
 import type { Food } from '../../food/food.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import type { Line } from '../../recipe/recipe.js';
-import { ratioIn } from '../ratio/constraint.js';
+import { chosenRatios } from '../ratio/chosen-ratios.js';
 import { anchorFactors, native } from '../search/batch-factors.js';
 import type { Choice, Demand } from '../search/demand.js';
 import type { PartPlan } from '../search/part-plan.js';
@@ -155,12 +155,8 @@ type Bent = InTheWay['ratios'][number] & { drift: number };
 
 /** The guarded ratios that a solution breaks. */
 function bentIn(plans: readonly PartPlan[], solution: Solution): Bent[] {
-  return plans.flatMap(({ ratios, part, demands }, index) =>
-    ratios.flatMap((ratio): Bent[] => {
-      const grams = (solution.parts[index]?.choices ?? []).map((choice) => choice.grams);
-      const { value, limit } = ratioIn(ratio, grams);
-      const drift = value === null ? 0 : value / ratio.native - 1;
-      return Math.abs(drift) <= limit + 1e-9 ? [] : [{ ratio, part: part.native.label, demands, drift, limit }];
-    }),
-  );
+  return chosenRatios(plans, solution).flatMap(({ plan: { part, demands }, ratio, value, limit }): Bent[] => {
+    const drift = value === null ? 0 : value / ratio.native - 1;
+    return Math.abs(drift) <= limit + 1e-9 ? [] : [{ ratio, part: part.native.label, demands, drift, limit }];
+  });
 }

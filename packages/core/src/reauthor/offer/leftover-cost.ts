@@ -5,7 +5,7 @@ import type { Demand } from '../search/demand.js';
 import type { Weights } from '../weights.js';
 
 /** What is bought and what is left of it, in any one unit. */
-export interface Left {
+interface Left {
   bought: number;
   left: number;
 }
@@ -36,12 +36,18 @@ export function leftoverOfPieces(
   return costOfLeft(leftOf(count, pieces.byPieces.packs), food.keeps, weights);
 }
 
+/** The same of a number of packs, of the last of which a part may be left. */
+export function leftoverOfPacks(count: number, { food }: Demand, weights: Weights): number {
+  const bought = Math.ceil(count - 1e-9);
+  return food === null ? 0 : costOfLeft({ bought, left: Math.max(bought - count, 0) }, food.keeps, weights);
+}
+
 function isPacked(sold: Sold | null): sold is Sold {
   return sold !== null && !sold.loose && !sold.tap && sold.packs.length > 0;
 }
 
 /** What a remainder costs. */
-export function costOfLeft({ bought, left }: Left, { where, days, freezes }: Keeping, weights: Weights): number {
+function costOfLeft({ bought, left }: Left, { where, days, freezes }: Keeping, weights: Weights): number {
   if (where !== 'fridge' || days === null) return 0;
   const cost = freezes ? weights.leftoverFrozen : days < 7 ? weights.leftoverFresh : 0;
   const share = bought === 0 ? 0 : cost * (left / bought);

@@ -13,7 +13,7 @@ import { ownMeasure } from '../../version/convert/own-measure.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
 import { type Weights, widestDrift } from '../weights.js';
-import { costOfLeft, isShort, leftoverCost } from './leftover-cost.js';
+import { isShort, leftoverCost, leftoverOfPacks } from './leftover-cost.js';
 import { otherTool, pairs, perBase, stepAt, widthCost } from './measured-pairs.js';
 import type { OfferContext } from './offer-context.js';
 import { OfferList, reach } from './offer-list.js';
@@ -90,10 +90,8 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
 
 /** A part of a pack leaves the rest of that one. */
 function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sold | null, weights: Weights): number {
-  if (pack === undefined || demand.food === null) return leftoverCost(size, demand, sold, weights);
-  const count = near / pack.grams.toNumber();
-  const bought = Math.ceil(count - 1e-9);
-  return costOfLeft({ bought, left: Math.max(bought - count, 0) }, demand.food.keeps, weights);
+  if (pack === undefined) return leftoverCost(size, demand, sold, weights);
+  return leftoverOfPacks(near / pack.grams.toNumber(), demand, weights);
 }
 
 /** More cartons of one food than this are no measure of it. */

@@ -1,4 +1,5 @@
 import type { Measure } from '../../kitchen/measure/measure.js';
+import { firstFrom } from '../first-from.js';
 import type { Demand } from '../search/demand.js';
 import type { Weights } from '../weights.js';
 
@@ -13,7 +14,7 @@ export function* pairs(
   each: number,
 ): Generator<[Measure, Measure]> {
   const down = Math.sqrt(spread);
-  for (let at = firstFrom(measures, least / each / down); at < measures.length; at++) {
+  for (let at = firstFrom(measures, least / each / down, nearOf); at < measures.length; at++) {
     const low = measures[at];
     if (low === undefined || low.near * each * down > most) return;
     if (low.endOnly) continue;
@@ -51,17 +52,7 @@ function upperEnds(measures: readonly Measure[], from: number, spread: number): 
   return [...below, ...above];
 }
 
-/** Index of the first measure of at least a size. */
-function firstFrom(measures: readonly Measure[], size: number): number {
-  let low = 0;
-  let high = measures.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((measures[middle]?.near ?? 0) < size) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
+const nearOf = ({ near }: Measure): number => near;
 
 /** The step of a tool at a size: its smallest spoon, or the distance between the marks there. Shops and packs are no tools. */
 export function stepAt(size: number, measures: readonly Measure[]): number {
@@ -70,7 +61,7 @@ export function stepAt(size: number, measures: readonly Measure[]): number {
   const smallest = measures[0]?.near ?? Number.POSITIVE_INFINITY;
   // What no spoon holds is not measured by the smallest of them.
   if (way === 'spoon') return size > (measures.at(-1)?.near ?? 0) ? Number.POSITIVE_INFINITY : smallest;
-  const at = firstFrom(measures, size);
+  const at = firstFrom(measures, size, nearOf);
   const [below, above] = [measures[at - 1]?.near, measures[at]?.near];
   if (below === undefined) return smallest;
   if (above === undefined) return below - (measures[at - 2]?.near ?? 0);

@@ -3,6 +3,7 @@ import type { EggSize } from '../../kitchen/kitchen.js';
 import type { Demand } from '../search/demand.js';
 import { type DemandContext, isCounted } from '../search/demands-of.js';
 import type { PartPlan, Plans } from '../search/part-plan.js';
+import { eggSizeCost } from './egg-offer.js';
 import { offerContext } from './offer-context.js';
 import { offerFor } from './offer-for.js';
 
@@ -45,11 +46,6 @@ function ofSize(
   return {
     plans: plans.map((plan) => ({ ...plan, demands: plan.demands.map(sized) })),
     anchor: anchor == null ? null : sized(anchor),
-    fixed: costOf(size, context),
+    fixed: eggSizeCost(size, context.kitchen, context.weights),
   };
-}
-
-function costOf({ name, seldom }: EggSize, { kitchen, weights }: DemandContext): number {
-  if (name === kitchen.eggs.usual) return 0;
-  return seldom ? weights.seldomEgg : weights.otherEgg;
 }

@@ -4,9 +4,8 @@ import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { isHalved } from '../../version/convert/whole-packs.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
-import type { Weights } from '../weights.js';
 import { countedOr, countsWithin, meanOf, upperEnd } from './counted.js';
-import { costOfLeft } from './leftover-cost.js';
+import { leftoverOfPacks } from './leftover-cost.js';
 import { enough, type OfferContext } from './offer-context.js';
 import { OfferList, reach } from './offer-list.js';
 
@@ -34,7 +33,7 @@ export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext
     const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
     for (const count of countsWithin(each, step, within)) {
       const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
-      const left = leftOfPacks(count, demand, context.weights);
+      const left = leftoverOfPacks(count, demand, context.weights);
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
         if (upperEnd(stated) <= most)
           list.add(demand, meanOf(stated) * each, fixed + extra + left, () => ({ ...stated, pack: label }));
@@ -56,11 +55,6 @@ function withinReach(demand: Demand, shelf: readonly Pack[], context: OfferConte
 
 /** Nobody opens more small cans than this where a larger one is sold. Common practice, no source. */
 const mostSmall = 3;
-
-function leftOfPacks(count: number, { food }: Demand, weights: Weights): number {
-  const bought = Math.ceil(count);
-  return food === null ? 0 : costOfLeft({ bought, left: bought - count }, food.keeps, weights);
-}
 
 /**
  * What a pack is worth to a demand: drained against drained where both are known, else net against net. What is measured out of no pack

@@ -1,4 +1,4 @@
-import { ratioIn } from '../ratio/constraint.js';
+import { chosenRatios } from '../ratio/chosen-ratios.js';
 import type { PartPlan } from '../search/part-plan.js';
 import type { Solution } from '../search/solve.js';
 
@@ -14,12 +14,7 @@ export interface RatioReport {
 
 /** The guarded ratios of every part in what was chosen. */
 export function ratioReports(plans: readonly PartPlan[], solution: Solution): RatioReport[] {
-  return plans.flatMap(({ ratios, part }, index) => {
-    const grams = (solution.parts[index]?.choices ?? []).map((choice) => choice.grams);
-    return ratios.map((ratio) => {
-      const { value, limit } = ratioIn(ratio, grams);
-      const { name, native } = ratio;
-      return { name, part: part.native.label, native, version: value ?? native, limit };
-    });
+  return chosenRatios(plans, solution).map(({ plan, ratio: { name, native }, value, limit }) => {
+    return { name, part: plan.part.native.label, native, version: value ?? native, limit };
   });
 }

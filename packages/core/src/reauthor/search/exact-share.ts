@@ -1,9 +1,6 @@
 import type { Stated } from '../../amount/stated.js';
-
 import { Exact, middleOf, ratioOf } from '../../exact.js';
-
 import type { Weighed } from '../../food/weigh.js';
-
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { type WeighedAmount, weighingOf, weighStated } from '../../version/weigh/weigh-line.js';
 import { middle } from '../../version/weigh/weighed-ends.js';

@@ -1,3 +1,4 @@
+import { firstFrom } from '../first-from.js';
 import type { Choice, Demand } from './demand.js';
 
 /** A choice with what it costs at a batch factor. */
@@ -23,7 +24,7 @@ export class Window {
   constructor(demand: Demand, logBatch: number) {
     this.demand = demand;
     this.wanted = Math.log(demand.quantity) + logBatch;
-    this.middle = firstFrom(demand.choices, this.wanted);
+    this.middle = firstFrom(demand.choices, this.wanted, logOf);
     this.least = this.cheapest();
   }
 
@@ -36,7 +37,7 @@ export class Window {
     const bound = this.least + more + sameCost;
     const drift = weight === 0 ? widest : Math.min(widest, Math.sqrt(bound / weight));
     const ranked: Ranked[] = [];
-    for (let at = firstFrom(choices, this.wanted - drift); at < choices.length; at++) {
+    for (let at = firstFrom(choices, this.wanted - drift, logOf); at < choices.length; at++) {
       const choice = choices[at];
       if (choice === undefined || choice.log > this.wanted + drift) break;
       const cost = this.costOf(choice);
@@ -86,14 +87,4 @@ function dearest(choices: readonly Choice[]): number {
   return most;
 }
 
-/** Index of the first choice whose logarithm is at least this. */
-function firstFrom(choices: readonly Choice[], log: number): number {
-  let low = 0;
-  let high = choices.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((choices[middle]?.log ?? 0) < log) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
+const logOf = ({ log }: Choice): number => log;

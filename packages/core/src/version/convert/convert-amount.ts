@@ -51,7 +51,8 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   if (weighed === null) return stated;
   const part = partOfEgg(food);
   if (part !== null && weighed.dimension === 'count') {
-    if (conversion.eggs?.loose.has(reading)) return looseEggs(stated, reading, conversion);
+    const { eggs } = conversion;
+    if (eggs?.loose.has(reading)) return looseEggs(stated, reading, eggs.size, kitchen);
     return convertEggs(stated, weighed, part, conversion);
   }
   if (isCounted(stated, food)) return firstStatement(stated);

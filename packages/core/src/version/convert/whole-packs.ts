@@ -1,5 +1,6 @@
 import { Exact, toStep } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
+import { equalPacks } from '../../kitchen/shop/equal-packs.js';
 import { remainderOf } from '../../kitchen/shop/remainder.js';
 
 /** A number of packs of one size. */
@@ -10,8 +11,6 @@ export interface WholePacks {
   drift: Exact;
 }
 
-/** Packs within this of each other count as equal. */
-export const equalPacks = new Exact('0.03');
 /** A use-whole food may be this far from its need. */
 export const wholeLimit = new Exact('0.1');
 

@@ -2,16 +2,20 @@ import type { LineReading } from '../../amount/reading.js';
 import { firstStatement, type Stated } from '../../amount/stated.js';
 import type { Exact } from '../../exact.js';
 import { eggsOfSize, wholeEggsFor } from '../../kitchen/egg.js';
+import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
 import type { Conversion } from '../convert/convert-amount.js';
 import { unlanded } from '../convert/land.js';
 import { wholeLimit } from '../convert/whole-packs.js';
 import type { WeighedAmount } from '../weigh/weigh-line.js';
 import { endsOf, rangeOf } from '../weigh/weighed-ends.js';
 
-/** As many as the author counts, of the size that the others are, where one is named at all. */
-export function looseEggs(stated: Stated, { size }: LineReading, { kitchen, eggs }: Conversion): Stated {
-  const other = eggs?.size ?? null;
-  const eggSize = size === null || other === null || other.name === kitchen.eggs.usual ? null : other.name;
+/**
+ * As many as the author counts, of the size that the others are, where one is named at all.
+ *
+ * @param others The size of the recipe's other eggs there; null where there are none, or of no one size.
+ */
+export function looseEggs(stated: Stated, { size }: LineReading, others: EggSize | null, { eggs }: Kitchen): Stated {
+  const eggSize = size === null || others === null || others.name === eggs.usual ? null : others.name;
   return { ...firstStatement(stated), eggSize };
 }
 

@@ -6,14 +6,12 @@ import { partOfEgg } from '../../kitchen/egg.js';
 import { type Bought, counterStepGrams, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { remainderOf } from '../../kitchen/shop/remainder.js';
 import { isCan } from '../../kitchen/shop/unsized-pack.js';
-import { equalPacks } from '../convert/whole-packs.js';
+import { samePack } from '../convert/whole-packs.js';
 import type { Problem } from '../problem.js';
 import { isLabelled } from '../weigh/weigh-line.js';
+import { isMultiple, onTheMark } from './is-multiple.js';
 import type { Judged } from './judge-measuring.js';
 import { shopFor } from './shop.js';
-
-/** A weight this near to whole packs or counter steps is meant to be on them. */
-const onTheMark = new Exact('0.005');
 
 /** What a cook buys for an amount, and what stands in the way. */
 export interface Shopping {
@@ -49,8 +47,7 @@ function packSize({ stated, weighed, text }: Judged, food: Food, sold: Sold): Pr
   const same = sold.packs.some((pack) => isLabelled(pack, label, food));
   if (same || weighed.grams === null || count.isZero()) return null;
   const each = weighed.grams.dividedBy(count);
-  const near = sold.packs.some((pack) => pack.grams.dividedBy(each).minus(1).abs().lessThanOrEqualTo(equalPacks));
-  if (near) return null;
+  if (samePack(each, sold) !== null) return null;
   return {
     rule: 'unbuyable',
     reason: 'pack-size',
@@ -86,14 +83,7 @@ function partOfPack({ stated, weighed, text }: Judged, food: Food, sold: Sold): 
 
 function isWholePacks(grams: Exact, packs: readonly Pack[], step: Exact): boolean {
   const sizes = packs.flatMap((pack) => [pack.grams, ...(pack.drainedGrams === null ? [] : [pack.drainedGrams])]);
-  return sizes.some((size) => {
-    const count = grams.dividedBy(size).dividedBy(step).round().times(step);
-    return (
-      count.isPositive() &&
-      !count.isZero() &&
-      count.times(size).dividedBy(grams).minus(1).abs().lessThanOrEqualTo(onTheMark)
-    );
-  });
+  return sizes.some((size) => isMultiple(grams, size.times(step), onTheMark));
 }
 
 /** Half an egg cannot be bought and its other half is of no use. */
@@ -113,9 +103,8 @@ function offStep({ stated, weighed, text, kitchen }: Judged, food: Food, sold: S
   if (!sold.loose || sold.singly || sold.packs.length > 0 || stated.pack !== null) return null;
   if (unit === undefined || !isMassUnit(unit) || weighed.grams === null) return null;
   const step = counterStepGrams(kitchen);
+  if (isMultiple(weighed.grams, step, onTheMark)) return null;
   const steps = weighed.grams.dividedBy(step);
-  const off = steps.round().minus(steps).abs().dividedBy(steps);
-  if (off.lessThanOrEqualTo(onTheMark)) return null;
   const nearest = [steps.floor(), steps.ceil()]
     .filter((count) => !count.isZero())
     .map((count) => stateOne({ low: kitchen.counter.step.times(count), high: null, unit: kitchen.counter.unit }));

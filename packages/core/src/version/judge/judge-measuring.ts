@@ -9,9 +9,10 @@ import { isMeasuredSum } from '../../kitchen/measure/measured-sum.js';
 import { isPartOfPack } from '../../kitchen/measure/pack-parts.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { counterStepGrams, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { equalPacks } from '../../kitchen/shop/equal-packs.js';
 import { land, type Need, stateMeasure } from '../convert/land.js';
-import { equalPacks } from '../convert/whole-packs.js';
 import type { Problem } from '../problem.js';
+import { isMultiple, onTheMark } from './is-multiple.js';
 
 /** What is judged, and how strictly. */
 export interface Judged {
@@ -81,7 +82,7 @@ function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged):
   if (food === null && kitchen.scale === null) return null;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   // The shop weighs it: whether the weight is on the counter's step is a question of buying.
-  if (sold?.loose && isStep(grams, kitchen)) return null;
+  if (sold?.loose && isMultiple(grams, counterStepGrams(kitchen), onTheMark)) return null;
   if (isOnWrapper(grams, judged) || isPartOfPack(grams, food, kitchen, judged.tolerance)) return null;
   if (kitchen.scale === null) {
     return sold?.loose && !isUseWhole(sold) ? null : fault(judged, 'no-tool', terms[0]);
@@ -123,15 +124,6 @@ function isPack(size: Exact, base: 'g' | 'ml', { food, kitchen }: Judged): boole
     const parts = pack.whole === 'half' ? new Exact('0.5') : new Exact(1);
     return isMultiple(size, one.times(parts), equalPacks);
   });
-}
-
-function isMultiple(size: Exact, step: Exact, within: Exact): boolean {
-  const count = size.dividedBy(step).round();
-  return !count.isZero() && count.times(step).dividedBy(size).minus(1).abs().lessThanOrEqualTo(within);
-}
-
-function isStep(grams: Exact, kitchen: Kitchen): boolean {
-  return isMultiple(grams, counterStepGrams(kitchen), new Exact('0.005'));
 }
 
 function fault(
