@@ -38,3 +38,23 @@ export async function runOn(folder: string, post: string, args: readonly string[
   const code = await run([command, 'post.md', ...others], output);
   return { code, ...written, after: readFileSync(path, 'utf8') };
 }
+
+/** The cells of every row of the tables that a draft prints, what was broken between words put together again. */
+export function rowsIn(out: string): string[][] {
+  const lines = out.split('\n');
+  return lines.flatMap((line, at) => (/^-+(?: {2}-+)+$/u.test(line) ? rowsBelow(line, lines.slice(at + 1)) : []));
+}
+
+function rowsBelow(rule: string, lines: readonly string[]): string[][] {
+  const columns = [...rule.matchAll(/-+/gu)].map(({ index, 0: dashes }) => [index, index + dashes.length] as const);
+  const end = lines.indexOf('');
+  const rows: string[][] = [];
+  for (const line of lines.slice(0, end < 0 ? lines.length : end)) {
+    const cells = columns.map(([from, to]) => line.slice(from, to).trimEnd());
+    const last = rows.at(-1);
+    if (last !== undefined && cells.every((cell) => cell === '' || cell.startsWith(' ')))
+      rows[rows.length - 1] = last.map((cell, at) => cell + (cells[at] ?? ''));
+    else rows.push(cells);
+  }
+  return rows;
+}
