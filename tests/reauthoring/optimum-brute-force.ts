@@ -202,10 +202,14 @@ function weigh(needs: readonly Need[], ratios: readonly Ratio[]): void {
     const guarded = ratios.some(
       ({ above, below, ofWhole }) => (above[at] ?? 0) > 0 || ((below[at] ?? 0) > 0 && !ofWhole),
     );
-    need.weight = guarded ? 3 : 1;
+    need.weight = guarded ? (need.food.role === 'egg' ? 2 : 3) : 1;
     if (need.food.role === 'seasoning') need.weight = 0.3;
     if (need.food.role === 'salt') need.weight = 1;
     if (need.beside) need.weight = 0;
+    // What no tool comes near to weighs less: the nearest costs what a drift of the limit does.
+    const nearest = Math.min(widest, ...need.list.map(({ grams }) => Math.abs(Math.log(grams / need.grams))));
+    const told = ratios.filter(({ above, halfStep }) => (above[at] ?? 0) > 0 && halfStep > 0);
+    need.weight *= Math.min(1, ...told.map(({ limit }) => (limit / Math.max(limit, nearest)) ** 2));
   });
 }
 

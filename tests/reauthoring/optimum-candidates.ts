@@ -17,8 +17,8 @@ export interface Candidates {
 }
 
 const awkwardness = 0.001;
-export const otherEgg = 0.008;
-export const seldomEgg = 0.02;
+export const otherEgg = 0.01;
+export const seldomEgg = 0.03;
 const otherPack = 0.0025;
 /** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
 const least = 0.75 / Math.exp(0.36);
@@ -124,7 +124,9 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   let step = Number.POSITIVE_INFINITY;
   const isMarked = kitchen.scale === null && (sold?.packs.some(({ marks: on }) => on !== null) ?? false);
   let evenShort = false;
-  const add = (way: string, least: number): void => {
+  const add = (way: string, level: number): void => {
+    // What the author spooned is spooned.
+    const least = wanted.spooned && way !== 'spoon' ? Math.max(level, 1) : level;
     // Where a wrapper says what a tablespoon is, no tablespoon says otherwise.
     if (isMarked && way === 'cup') return;
     const sizes = isMarked && way === 'spoon' ? teaspoons(kitchen) : sizesOf(way, kitchen, sold);
@@ -195,7 +197,7 @@ function sizesOf(way: string, kitchen: Kitchen, sold: Sold | null): Size[] {
   if (way === 'spoon') return spoons(kitchen);
   if (way === 'cup') return cups(kitchen);
   if (way === 'jug') return marks(kitchen.jug);
-  if (way === 'scale') return marks(kitchen.scale);
+  if (way === 'scale') return marks(kitchen.scale).map(({ size }) => ({ size, awkward: oddness(size) }));
   return cuts(sold?.packs.filter((pack) => pack.marks !== null) ?? []);
 }
 
@@ -266,6 +268,13 @@ function marks(tool: Kitchen['jug'] | Kitchen['scale']): Size[] {
     for (let at = Number(from); at <= Number(to) + 1e-9; at += Number(step)) sizes.add(at);
   }
   return [...sizes].sort((a, b) => a - b).map((size) => ({ size, awkward: 0 }));
+}
+
+/** Weights a cook would round: between 100 and 500 g by fives, and from 200 by tens, unless they are quarters of a hundred. */
+function oddness(grams: number): number {
+  if (grams < 100 || grams > 500 || grams % 25 === 0) return 0;
+  if (grams % 10 !== 0) return 0.5;
+  return grams < 200 ? 0 : 0.25;
 }
 
 /** Cuts by the marks on a wrapper, up to four of the largest pack; the first four marks are halved too. */

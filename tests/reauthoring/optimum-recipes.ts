@@ -8,6 +8,8 @@ export interface Wanted {
   grams: number;
   /** `g`, `ml` for any volume, `count` for pieces, `pack` for packs. */
   unit: 'g' | 'ml' | 'count' | 'pack';
+  /** Measured by the spoon. */
+  spooned?: true;
   /** How many of its unit. */
   count: number;
   text: string;
@@ -163,7 +165,7 @@ function inPieces(food: Food, count: number, each: number, word: string): Omit<W
 function inSpoons(food: Food, kitchen: Kitchen, random: () => number): Omit<Wanted, 'beside'> {
   const quarters = 1 + Math.floor(random() * 10);
   const grams = (quarters / 4) * Number(kitchen.units.tsp) * density(food);
-  return { food, grams, unit: 'ml', count: quarters / 4, text: `${quarters / 4} tsp ${food.id}` };
+  return { food, grams, unit: 'ml', spooned: true, count: quarters / 4, text: `${quarters / 4} tsp ${food.id}` };
 }
 
 const sizes: Partial<Record<Food['role'], { from: number; to: number; step: number; spoons?: boolean }>> = {

@@ -19,7 +19,7 @@ describe('a can without a size', () => {
     ['us', 'uk', '1 can crushed tomatoes', '2 × 400 g tins crushed tomatoes', 'the usual can of 28 oz'],
     ['us', 'uk', '½ can tomato paste', '85 g tomato purée', 'the only can, 6 oz, beside a tube'],
     ['us', 'ca', '1 can pineapple chunks', '1 (540-ml) can pineapple chunks', '20 oz'],
-    ['us', 'uk', '1 jar salsa', '455 g salsa', '16 oz'],
+    ['us', 'uk', '1 jar salsa', '450 g salsa', '16 oz, 453.6 g, to a round weight'],
     ['us', 'uk', '1 package tofu', '1 × 400 g block tofu', '14 oz: any container may be called a package'],
     ['us', 'ca', '1 large can tuna', '2 (170-g) cans tuna', 'the larger can, 12 oz'],
     ['uk', 'us', '2 tins chopped tomatoes', '2 (14½-oz) cans diced tomatoes', '2 × 400 g'],

@@ -6,6 +6,8 @@ export interface Weights {
   seasoning: number;
   /** Salt, whose spoons are coarse: at the weight of a guarded ratio a quarter teaspoon would set the batch. Its limit still holds. */
   salt: number;
+  /** Eggs in a ratio to flour, which holds four times as loosely as a liquid's: at the weight of a liquid one egg would set the batch. */
+  egg: number;
   /** Weight of the batch's squared distance from the native size. */
   batch: number;
   /** Added where the batch is so far from the native size that it takes another time. */
@@ -54,6 +56,7 @@ export const defaultWeights: Weights = {
   plain: 1,
   seasoning: 0.3,
   salt: 1,
+  egg: 2,
   batch: 0.2,
   farBatch: 0.005,
   leftoverFresh: 0.01,
@@ -62,8 +65,8 @@ export const defaultWeights: Weights = {
   awkward: 0.001,
   width: 0.1,
   narrowed: 0.003,
-  otherEgg: 0.008,
-  seldomEgg: 0.02,
+  otherEgg: 0.01,
+  seldomEgg: 0.03,
   otherPack: 0.0025,
   pan: 0.3,
   otherPans: 0.01,

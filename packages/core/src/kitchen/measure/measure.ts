@@ -17,11 +17,13 @@ export interface Measure {
   size: Exact;
   /** `size` as a float, for searching: what is chosen is computed exactly. */
   near: number;
-  /** 0 whole or half of one tool or a plain mark, 1 another fraction, 2 with added spoons. */
-  awkwardness: 0 | 1 | 2;
+  /** 0 whole or half of one tool or a round mark, up to ½ a mark between them, 1 another fraction, 2 with added spoons. */
+  awkwardness: (typeof awkwardnesses)[number];
   /** More spoons than a cook counts, but for the upper end of a range that begins with them. */
   endOnly?: true;
 }
+
+const awkwardnesses = [0, 0.25, 0.5, 1, 2] as const;
 
 const half = new Exact('0.5');
 const tables = new WeakMap<Kitchen, Map<Way, readonly Measure[]>>();
@@ -221,11 +223,18 @@ function onMarks(
         terms: [{ low: value, high: null, unit }],
         base,
         ...sized(value.times(each)),
-        awkwardness: 0,
+        awkwardness: way === 'scale' ? unroundness(value) : 0,
       });
     }
   }
   return measures;
+}
+
+/** Nobody writes 455 g for 450 where five grams make no dish. Quarters of a hundred are round, and tens where they are a larger share. */
+function unroundness(value: Exact): Measure['awkwardness'] {
+  if (value.lessThan(100) || value.greaterThan(500) || value.modulo(25).isZero()) return 0;
+  if (!value.modulo(10).isZero()) return 0.5;
+  return value.lessThan(200) ? 0 : 0.25;
 }
 
 /** The entry of an ascending table that is nearest to a size by ratio, with its signed error as a fraction; null for an empty table. */
@@ -255,7 +264,7 @@ const levels = new WeakMap<readonly Measure[], Measure[][]>();
 export function nearestOfEach(measures: readonly Measure[], size: Exact): { measure: Measure; error: Exact }[] {
   let byLevel = levels.get(measures);
   if (byLevel === undefined) {
-    byLevel = [0, 1, 2].map((level) => measures.filter(({ awkwardness }) => awkwardness === level));
+    byLevel = awkwardnesses.map((level) => measures.filter(({ awkwardness }) => awkwardness === level));
     levels.set(measures, byLevel);
   }
   return byLevel.flatMap((level) => nearestOf(level, size) ?? []);

@@ -75,17 +75,27 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
   for (const { base, measures } of tables) {
     const each = perBase(base, demand, density);
     if (each === null) continue;
+    const other = measures[0]?.way === 'spoon' || !isSpooned(demand, context) ? least : Math.max(least, notSpooned);
     const isLabelled = growing.evenShort !== true && sold !== null && areMeasuredAs(base, sold.packs);
     step.base = Math.min(step.base, stepAt(demand.quantity / each, measures) * each);
     for (const [low, high] of pairs(measures, demand, within, each)) {
       const size = Math.sqrt(low.near * high.near) * each;
       if (isLabelled && demand.base === 'g' && isShort(size, sold)) continue;
-      const awkward = weights.awkward * Math.max(least, low.awkwardness, high.awkwardness);
+      const awkward = weights.awkward * Math.max(other, low.awkwardness, high.awkwardness);
       const state = (): Stated => (low === high ? stateMeasure(low, approx) : stateRange(low, high, approx));
       const width = widthCost(low === high ? 1 : high.near / low.near, demand, weights);
       list.add(demand, size, awkward + width + leftOf(high, size, demand, sold, weights), state);
     }
   }
+}
+
+/** Awkwardness of any other tool for what the author spoons: nobody weighs a tablespoon of ginger. */
+const notSpooned = 1;
+
+/** Whether the author measures it by the spoon, and not because a wrapper says what a spoon of it is. */
+function isSpooned({ reading, food }: Demand, { native }: OfferContext): boolean {
+  const unit = reading.amounts[0]?.unit;
+  return reading.pack === null && (unit === 'tsp' || unit === 'tbsp') && marksOn(food, native) === null;
 }
 
 /** A part of a pack leaves the rest of that one. */
@@ -124,7 +134,7 @@ function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, conte
 function addOwnMeasure(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
   const stated = statedIn(demand.reading);
   if (stated === null || demand.lines.length > 1 || demand.lines[0]?.food !== demand.food) return;
-  const ratio = ownMeasure(stated, context);
+  const ratio = ownMeasure(stated, demand.food, context);
   if (ratio === null) return;
   const size = demand.quantity * ratio.toNumber();
   const fixed = leftoverCost(size, demand, sold, context.weights);

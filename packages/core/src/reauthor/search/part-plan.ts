@@ -5,7 +5,7 @@ import { offerFor } from '../offer/offer-for.js';
 import { packOffer } from '../offer/pack-offer.js';
 import { type Constraint, constraintsOf, type GuardedRatio } from '../ratio/constraint.js';
 import { guardedRatios } from '../ratio/guarded-ratios.js';
-import { anchorSpan, type BatchSpan, packSpan, type Weights } from '../weights.js';
+import { anchorSpan, type BatchSpan, packSpan, type Weights, widestDrift } from '../weights.js';
 import type { Demand, Offer } from './demand.js';
 import { type DemandContext, demandsOf } from './demands-of.js';
 
@@ -76,17 +76,41 @@ function anchorNamed(name: string, demands: readonly Demand[]): Demand | undefin
   return demands.find(({ lines, food }) => (line === null ? food?.id === id : lines.includes(line)));
 }
 
-/** A line in a guarded ratio weighs more; salt, a seasoning and an optional line have their own weight. */
+/**
+ * A line in a guarded ratio weighs more; salt, eggs, a seasoning and an optional line have their own weight. What no tool comes near to
+ * weighs less: a third of a teaspoon of salt sets no batch.
+ */
 function weighGuarded(demands: readonly Demand[], ratios: readonly GuardedRatio[], weights: Weights): void {
   demands.forEach((demand, at) => {
-    if (demand.weight === 0 || demand.food?.role === 'seasoning') return;
-    if (demand.food?.role === 'salt') {
-      demand.weight = weights.salt;
-      return;
-    }
-    const guarded = ratios.some(
-      ({ numerator, denominator, ofWhole }) => (numerator[at] ?? 0) > 0 || (!ofWhole && (denominator[at] ?? 0) > 0),
-    );
-    if (guarded) demand.weight = weights.guarded;
+    if (demand.weight === 0) return;
+    demand.weight = weightIn(ratios, { demand, at }, weights) * shareTold(ratios, { demand, at });
   });
+}
+
+function weightIn(
+  ratios: readonly GuardedRatio[],
+  { demand: { weight, food }, at }: { demand: Demand; at: number },
+  weights: Weights,
+): number {
+  if (food?.role === 'seasoning') return weight;
+  if (food?.role === 'salt') return weights.salt;
+  const isGuarded = ratios.some(
+    ({ numerator, denominator, ofWhole }) => (numerator[at] ?? 0) > 0 || (!ofWhole && (denominator[at] ?? 0) > 0),
+  );
+  if (!isGuarded) return weight;
+  return food?.role === 'egg' ? weights.egg : weights.guarded;
+}
+
+/**
+ * Of a line's own weight what is left where no tool comes as near as the limit: what lands nearest costs no more than a drift of the limit
+ * does. Squared, as drift is.
+ */
+function shareTold(ratios: readonly GuardedRatio[], { demand, at }: { demand: Demand; at: number }): number {
+  const limits = ratios.flatMap(({ numerator, halfStep, limit }) =>
+    (numerator[at] ?? 0) > 0 && halfStep > 0 ? [limit] : [],
+  );
+  if (limits.length === 0) return 1;
+  const wanted = Math.log(demand.quantity);
+  const nearest = demand.choices.reduce((least, { log }) => Math.min(least, Math.abs(log - wanted)), widestDrift);
+  return Math.min(1, ...limits.map((limit) => (limit / Math.max(nearest, limit)) ** 2));
 }

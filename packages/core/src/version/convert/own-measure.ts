@@ -1,20 +1,26 @@
 import { isVolumeUnit, millilitresIn } from '../../amount/size.js';
 import type { Stated, Term } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
+import type { Food } from '../../food/food.js';
 import { isMeasuredSum } from '../../kitchen/measure/measured-sum.js';
+import { marksOn } from '../../kitchen/measure/wrapper.js';
 import type { Conversion } from './convert-amount.js';
 
 /** Spoons this near are the same spoon: 14.8 and 15 ml. Nobody heaps more exactly. */
 const sameSpoon = new Exact('0.02');
 
+/** Past the spoons that a table of measures counts, an author's own are counted out up to here. Common practice, no source. */
+const mostCounted = 6;
+
 /**
- * How much a spoon of the author's holds in another kitchen, where the amount is kept as it was written: the spoon is the same and a range
- * of it is measured exactly, if with more than one tool, or it is heaped.
+ * How much a spoon of the author's holds in another kitchen, where the amount is kept as it was written: the spoon is the same, and a range
+ * of it is measured exactly, if with more than one tool, or it is more spoons than are counted out by themselves (4 tsp), or it is heaped.
  *
  * @returns The reader's spoon over the author's; null for any other amount.
  */
 export function ownMeasure(
   { statements, pack }: Stated,
+  food: Food | null,
   { native, kitchen }: Pick<Conversion, 'native' | 'kitchen'>,
 ): Exact | null {
   const [term, ...others] = statements[0] ?? [];
@@ -23,8 +29,21 @@ export function ownMeasure(
   const [theirs, ours] = [native, kitchen].map(({ units }) => millilitresIn(term.unit as 'ml', units));
   if (theirs == null || ours == null) return null;
   const ratio = ours.dividedBy(theirs);
-  const isKept = term.fill == null ? isOwnRange(term, ratio, ours, kitchen) : ratio.minus(1).abs().lessThan(sameSpoon);
+  const isSame = ratio.minus(1).abs().lessThan(sameSpoon);
+  const isKept =
+    term.fill != null
+      ? isSame
+      : term.high === null
+        ? isSame && marksOn(food, native) === null && isOwnCount(term, ours, kitchen)
+        : isOwnRange(term, ratio, ours, kitchen);
   return isKept ? ratio : null;
+}
+
+/** Four teaspoons, five tablespoons: whole spoons, past what a table of measures has, that two tools measure. */
+function isOwnCount({ low, unit }: Term, each: Exact, kitchen: Conversion['kitchen']): boolean {
+  const set = unit === 'tsp' || unit === 'tbsp' ? kitchen.spoons[unit] : null;
+  if (set === null || !low.isInteger() || low.lessThanOrEqualTo(set.wholes)) return false;
+  return low.lessThanOrEqualTo(mostCounted) && isMeasuredSum(low.times(each), kitchen);
 }
 
 /** Where nothing is weighed a spoon that is hardly another will do. */

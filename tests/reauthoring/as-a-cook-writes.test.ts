@@ -1,0 +1,62 @@
+import { applyEdits, isRefusal, type Reauthored, reauthor } from '@retare/core';
+import { describe, expect, test } from 'vitest';
+import { recipeOf } from './recipe-of.js';
+import { setting } from './setting.js';
+
+function versionOf(lines: readonly string[], from: string, to: string): Reauthored {
+  const result = reauthor(recipeOf({ kitchen: from, lines }, setting), to, setting);
+  if (isRefusal(result)) throw new Error(result.kind);
+  expect(result.infeasible).toBeNull();
+  return result;
+}
+
+function linesOf({ version }: Reauthored): string[] {
+  return version.parts.flatMap((part) => part.lines.map(({ line, edits }) => applyEdits(line.text, edits)));
+}
+
+// A tablespoon is 14.79, 15 and in Australia 20 ml; a teaspoon 4.93 and 5 ml.
+describe('what the author spoons is spooned', () => {
+  test.for([
+    ['us', 'uk', '1 tbsp ginger, grated', '1 tbsp ginger, grated'],
+    ['us', 'au', '1 tbsp ginger, grated', '3 tsp ginger, grated'],
+    ['us', 'eu', '1½ tsp salt', '1½ tsp salt'],
+    ['us', 'nz', '3 tablespoons ground cumin', '3 tablespoons ground cumin'],
+    ['us', 'uk', '2 tbsp ketchup', '2 tbsp ketchup'],
+    // More spoons than stand in the table of measures, which two tools measure.
+    ['us', 'uk', '5 tbsp olive oil', '5 tbsp olive oil'],
+    ['us', 'eu', '4 tsp tomato paste', '4 tsp tomato purée'],
+    // Nobody counts ten.
+    ['us', 'uk', '10 tbsp all-purpose flour', '80 g plain flour'],
+  ] as const)('from %s to %s: %s is %s', ([from, to, line, becomes]) => {
+    expect(linesOf(versionOf([line], from, to))).toEqual([becomes]);
+  });
+
+  test('but for butter, which a scale weighs where no wrapper says what a spoon of it is', () => {
+    expect(linesOf(versionOf(['2 tbsp butter'], 'us', 'uk'))).toEqual(['30 g butter']);
+  });
+});
+
+// 1 lb is 453.6 g.
+describe('weights are round where five grams make no dish', () => {
+  test.for([
+    ['1 lb mushrooms', '450 g mushrooms'],
+    ['1–2 lb pork tenderloin', '450–900 g pork tenderloin'],
+    // 4 oz are 113.4 g: five grams are a share of it that counts.
+    ['4 oz mushrooms', '115 g mushrooms'],
+  ] as const)('%s is %s', ([line, becomes]) => {
+    expect(linesOf(versionOf([line], 'us', 'uk'))).toEqual([becomes]);
+  });
+});
+
+describe('the batch stays as it is', () => {
+  test.for(['au', 'ca'])('where a third of a teaspoon of salt is no measure of a kitchen in %s', (to) => {
+    const lines = ['375 g plain flour', '⅓ tsp salt', '1½ tbsp sugar', '900 ml milk', '4 eggs'];
+    expect(versionOf(lines, 'eu', to).version.batchFactor.toNumber()).toBeGreaterThan(0.96);
+  });
+
+  test('where its eggs are a little smaller than the usual ones', () => {
+    // Three EU medium eggs are 153 g without their shells, three of New Zealand's size 6 are 140 g.
+    const lines = ['1.5 kg bread flour', '600 ml water', '150 g honey', '3 eggs'];
+    expect(linesOf(versionOf(lines, 'eu', 'nz'))[3]).toMatch(/^3 eggs/);
+  });
+});
