@@ -33,7 +33,7 @@ describe('what a dish does without stands in no version’s way', () => {
 
   test('half an optional tin is a tin, and sets no batch', () => {
     const result = drafted(['½ can (15-oz) black beans (optional)', '1 lb kale'], 'us', 'uk');
-    expect(textsOf(result)).toEqual(['1 × 400 g tin black beans (optional)', '455 g kale']);
+    expect(textsOf(result)).toEqual(['1 × 400 g tin black beans (optional)', '450 g kale']);
     expect(result.version.batchFactor.toString()).toBe('1');
   });
 
