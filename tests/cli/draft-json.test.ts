@@ -62,7 +62,7 @@ describe('retare draft --format json', () => {
       drift: '0',
       measurable: true,
       buyable: true,
-      buy: { packs: [{ count: '2', size: '400', unit: 'g', word: 'tin' }], looseGrams: null },
+      buy: { packs: [{ count: '2', size: '400', unit: 'g', word: 'tin' }], looseGrams: null, pieces: null },
       leftover: { grams: '0', days: expect.stringMatching(/^\d+$/u) },
     });
     expect(cream.chosen).toMatchObject({ unit: 'ml', count: null, packs: [] });
@@ -121,6 +121,23 @@ describe('retare draft --format json', () => {
       },
     ]);
     expect(version.lines.map(({ becomes }: { becomes: string }) => becomes)).toHaveLength(2);
+  });
+
+  test('counts what is bought singly, a whole one for a half, and what is weighed off by weight', async () => {
+    const post =
+      ':::ingredients{kitchen=us}\n- 3 large eggs\n- ½ onion\n- 1–2 lemons\n- 1 lb potatoes\n- 1 cup water\n:::\n';
+    const { lines } = (await versionsOf(post, '--for', 'uk')).files[0].versions[0];
+    const none = { packs: [], looseGrams: null, pieces: null };
+    expect(lines.map(({ buy }: { buy: unknown }) => buy)).toEqual([
+      { ...none, pieces: '3' },
+      { ...none, pieces: '1' },
+      { ...none, pieces: '2' },
+      // 464 g at the batch of three UK eggs, weighed off in steps of 50 g.
+      { ...none, looseGrams: '500' },
+      null,
+    ]);
+    const { out } = await runOn(folder, post, ['draft', '--for', 'uk']);
+    expect(rowsIn(out).map((cells) => cells[5])).toEqual(['3 medium', '1', '2', '500 g', '']);
   });
 
   test('gives each food of a stand-in an entry, what it is bought in and what is left of it', async () => {

@@ -85,11 +85,23 @@ describe('retare draft', () => {
       'butter beans | 2 (15-oz) cans | 470 g drained | 2 × 400 g tins | 0 % | 2 × 400 g tins | ',
     );
     expect(cream?.join(' | ')).toMatch(
-      /^heavy cream \| 1 cup \| [\d.]+ ml \| \d+ ml \| [−+][\d.]+ % \| 1 × 300 ml pot \| \d+ g, 4 days$/u,
+      /^heavy cream \| 1 cup \| [\d.]+ ml \| \d+ ml \| [−+][\d.]+ % \| 1 × 300 ml pot \| \d+ g, 4 days or frozen$/u,
     );
     expect(out).toMatch(/^salt : whole \(For the pot\) +0\.\d+ +0\.\d+ +\S+ % +[\d.]+ %$/mu);
     expect(out).toMatch(/^8×8 in +20 × 20 cm +\S+ %$/mu);
     expect(out).toContain('Runner-up: ');
+  });
+
+  test('says what is left and how long it keeps, in the freezer too, and the amount as the author has it', async () => {
+    const { out } = await draft(
+      ':::ingredients{kitchen=us}\n- 1 cup chicken broth\n- Pinch of cayenne\n- 1 cup all-purpose flour\n:::\n',
+      '--for',
+      'uk',
+    );
+    const [stock, cayenne, flour] = rowsIn(out);
+    expect(stock?.at(-1)).toMatch(/^\d+ g, 4 days or frozen$/u);
+    expect(cayenne?.[1]).toBe('Pinch');
+    expect(flour?.at(-1)).toMatch(/^\d+ g$/u);
   });
 
   test('prints tables that a terminal of 80 characters shows as they are, and tears no amount apart', async () => {

@@ -1,6 +1,5 @@
 import {
   applyEdits,
-  type Bought,
   dimensionOf,
   Exact,
   isVolumeUnit,
@@ -16,7 +15,7 @@ import {
 import { isMerged, type RecipeReading } from 'remark-retare';
 import { decimal } from './decimal.js';
 import { isInDoubt } from './in-doubt.js';
-import { exactAmount, nativeWords, standInName } from './line-words.js';
+import { exactAmount, nativeWords, piecesToBuy, standInName } from './line-words.js';
 
 /** A number as a decimal string: exact ones to twelve places, those of the search to six. */
 export type Decimal = string;
@@ -62,7 +61,8 @@ export interface JsonLine {
   /** Null: not known, for a food that the larder does not have. */
   measurable: boolean | null;
   buyable: boolean | null;
-  buy: { packs: JsonPack[]; looseGrams: Decimal | null } | null;
+  /** What the shop weighs off, or how many it sells singly, where no packs are bought. */
+  buy: { packs: JsonPack[]; looseGrams: Decimal | null; pieces: Decimal | null } | null;
   /** What remains of the packs bought, and how many days it keeps: null where it outlasts any plan. */
   leftover: { grams: Decimal; days: Decimal | null } | null;
 }
@@ -90,7 +90,7 @@ export function lineJson(line: VersionLine, part: string | null, version: Versio
       drift: decimal(own.drift),
       measurable: verdict(line, own, 'unmeasurable', kitchen),
       buyable: verdict(line, own, 'unbuyable', kitchen),
-      buy: bought === null ? null : buyJson(bought),
+      buy: buyJson(own, kitchen),
       leftover:
         bought === null || food === null
           ? null
@@ -111,7 +111,10 @@ function verdict(
   return own.food === null && isInDoubt(own, rule, kitchen) ? null : true;
 }
 
-function buyJson({ packs, looseGrams }: Bought): NonNullable<JsonLine['buy']> {
+function buyJson(own: VersionFood, kitchen: Kitchen): JsonLine['buy'] {
+  const pieces = piecesToBuy(own, kitchen);
+  if (own.bought === null) return pieces === null ? null : { packs: [], looseGrams: null, pieces: decimal(pieces) };
+  const { packs, looseGrams } = own.bought;
   return {
     packs: packs.map(({ count, pack: { size, unit, word } }) => ({
       count: decimal(count),
@@ -120,6 +123,7 @@ function buyJson({ packs, looseGrams }: Bought): NonNullable<JsonLine['buy']> {
       word,
     })),
     looseGrams: decimal(looseGrams),
+    pieces: null,
   };
 }
 

@@ -1,9 +1,12 @@
 import {
+  boughtInWords,
   dimensionOf,
   type Exact,
+  type Food,
   gramsIn,
   type Kitchen,
   nameIn,
+  soldIn,
   type Term,
   type VersionFood,
   type VersionLine,
@@ -12,11 +15,11 @@ import {
 } from '@retare/core';
 import { massWords } from 'remark-retare';
 
-/** The native amount, as written; null for a line without one. */
+/** The native amount, as written, without the `of` between it and its food; null for a line without one. */
 export function nativeWords({ line }: Pick<VersionLine, 'line'>): string | null {
   const { amountSpans, amounts } = line.reading;
   const words = amountSpans.map(({ start, end }) => line.text.slice(start, end).trim());
-  return amounts.length === 0 || words.length === 0 ? null : words.join(' ');
+  return amounts.length === 0 || words.length === 0 ? null : words.join(' ').replace(/ of$/, '');
 }
 
 /** What a batch asks for before it is landed on a measure. */
@@ -67,10 +70,31 @@ export function standInName({ line }: VersionLine, { food }: VersionFood, kitche
   return food === null || food === line.food ? null : nameIn(food, kitchen.id).many;
 }
 
+/** How many pieces to buy of what the shops sell singly: for a half a whole one, and the most of a range. */
+export function piecesToBuy({ stated, bought, food }: VersionFood, kitchen: Kitchen): Exact | null {
+  const counted = stated?.statements[0]?.[0];
+  if (bought !== null || food === null || counted?.unit !== 'count' || stated?.pack !== null) return null;
+  const sold = soldIn(food, kitchen.id);
+  return sold?.sold && sold.singly ? (counted.high ?? counted.low).ceil() : null;
+}
+
+/** What to buy: packs, a weight, or pieces of the size that the line names; nothing where none is known. */
+export function toBuyWords(own: VersionFood, kitchen: Kitchen): string {
+  if (own.bought !== null) return boughtInWords(own.bought, kitchen).join(' + ');
+  const pieces = piecesToBuy(own, kitchen);
+  const size = own.stated?.eggSize ?? null;
+  return pieces === null ? '' : `${pieces}${size === null ? '' : ` ${size}`}`;
+}
+
 /** What will be left, and how long it keeps. */
 export function leftoverWords({ bought, food }: VersionFood, kitchen: Kitchen): string {
   const grams = bought?.leftoverGrams.toDecimalPlaces(0);
   if (grams === undefined || !grams.greaterThan(0)) return '';
-  const days = food?.keeps.days ?? null;
-  return `${massWords(grams, kitchen)}${days === null ? '' : `, ${days} ${days === 1 ? 'day' : 'days'}`}`;
+  return `${massWords(grams, kitchen)}${food === null ? '' : keepsWords(food)}`;
+}
+
+/** `, 5 days or frozen`; what keeps in the cupboard or as long as anyone plans says nothing of a freezer. */
+function keepsWords({ keeps: { where, days, freezes } }: Food): string {
+  if (days === null) return '';
+  return `, ${days} ${days === 1 ? 'day' : 'days'}${freezes && where === 'fridge' ? ' or frozen' : ''}`;
 }

@@ -1,5 +1,4 @@
 import {
-  boughtInWords,
   foodsIn,
   type Kitchen,
   type Reauthored,
@@ -10,7 +9,7 @@ import {
   writeStated,
 } from '@retare/core';
 import { linesInDoubt } from './in-doubt.js';
-import { exactAmount, exactWords, leftoverWords, nativeWords, standInName } from './line-words.js';
+import { exactAmount, exactWords, leftoverWords, nativeWords, standInName, toBuyWords } from './line-words.js';
 import { leastChangeWords, obstacleWords } from './obstacle-words.js';
 import { signedPercent } from './percent-words.js';
 import { table } from './table.js';
@@ -62,7 +61,7 @@ function row(
   all: readonly VersionLine[],
   { kitchen, batchFactor }: Reauthored['version'],
 ): string[] {
-  const { stated, drift, bought } = own;
+  const { stated, drift } = own;
   const problems = [...new Set(line.problems.map(({ problem }) => problem))].filter(
     (problem) => (problem.rule === 'unbuyable' || problem.rule === 'unmeasurable') && problem.food === own.food,
   );
@@ -76,7 +75,7 @@ function row(
     exact === null ? '' : exactWords(exact),
     [stated === null ? elsewhere : withSize(stated, kitchen), ...rules].join(' ').trim(),
     drift === null ? '' : signedPercent(drift.toNumber()),
-    bought === null ? '' : boughtInWords(bought, kitchen).join(' + '),
+    toBuyWords(own, kitchen),
     leftoverWords(own, kitchen),
   ];
 }
