@@ -186,6 +186,17 @@ describe('retare draft', () => {
     expect(out).toContain('set by whole packs or pieces of butter beans');
   });
 
+  test('lets an anchor that comes in no packs be what the shop weighs off, and says no more of it', async () => {
+    const post = ':::ingredients{kitchen=us}\n- 1 lb potatoes\n- 1 (15-oz) can chickpeas\n- 1 cup water\n:::\n';
+    const { out } = await draft(post, '--for', 'uk', '--anchor', 'potatoes');
+    expect(out).toContain('\n- 450 g potatoes\n');
+    expect(out).toMatch(/^Batch factor 0\.992, set by potatoes, the anchor\./mu);
+    expect(rowsIn(out)[0]?.slice(5)).toEqual(['450 g', '']);
+    expect(out).toMatch(/^Runner-up: batch factor 0\.\d+ \((?:chickpeas|potatoes) as the anchor\)/mu);
+    expect((await draft(post, '--for', 'us-scale', '--anchor', 'potatoes')).out).toContain('\n- 1 lb potatoes\n');
+    expect((await draft(post, '--for', 'uk', '--anchor', 'water')).out).toMatch(/set by water, the anchor\./u);
+  });
+
   test('gives every food of a stand-in a line of its own', async () => {
     const { out } = await draft(
       ':::ingredients{kitchen=us}\n- 2 cups half-and-half\n- 2 lb potatoes\n:::\n',

@@ -1,4 +1,5 @@
 import {
+  dimensionOf,
   foodsIn,
   type Kitchen,
   type Reauthored,
@@ -33,7 +34,7 @@ export function reasons(result: Reauthored): string {
 
 function batch({ version, anchor, makes }: Reauthored): string {
   const factor = version.batchFactor.toDecimalPlaces(3).toString();
-  const set = setBy(version.batchFactor.toNumber(), anchor, 'set by whole packs or pieces of');
+  const set = setBy(version.batchFactor.toNumber(), anchor, (food) => anchorWords(food, version));
   return `Batch factor ${factor}, ${set}.${makes === null ? '' : ` ${yieldInWords(makes)}.`} Worked out by calculation, not cooked yet.`;
 }
 
@@ -43,9 +44,18 @@ function yieldInWords(makes: string): string {
   return verb ? makes.charAt(0).toUpperCase() + makes.slice(1) : `Makes ${makes}`;
 }
 
+/** A named anchor need not come in packs or pieces: water is measured, potatoes are weighed off. */
+function anchorWords(anchor: string, { parts }: Reauthored['version']): string {
+  const lines = parts.flatMap((part) => part.lines);
+  const own = lines.find(({ line }) => line.reading.food?.text === anchor)?.stated ?? null;
+  const unit = own?.statements[0]?.[0]?.unit;
+  const isWhole = own?.pack !== null || (unit !== undefined && dimensionOf(unit) === 'count');
+  return isWhole ? `set by whole packs or pieces of ${anchor}` : `set by ${anchor}, the anchor`;
+}
+
 /** What a batch factor comes from. */
-function setBy(factor: number, anchor: string | null, whole: string): string {
-  if (anchor !== null) return `${whole} ${anchor}`;
+function setBy(factor: number, anchor: string | null, words: (anchor: string) => string): string {
+  if (anchor !== null) return words(anchor);
   return factor === 1 ? 'the native size' : 'so that what can be measured keeps the guarded ratios';
 }
 
@@ -166,7 +176,7 @@ function changedWords(from: number, to: number): string {
 function runnerUp({ runnerUp: second, cost, anchor }: Reauthored): string {
   if (second === null) return 'Runner-up: none. No other batch would do.';
   const factor = second.batchFactor.toFixed(3);
-  const set = setBy(second.batchFactor, second.anchor, 'whole');
+  const set = setBy(second.batchFactor, second.anchor, (food) => `${food} as the anchor`);
   const [theirs, ours] = [second.cost.toFixed(4), cost.toFixed(4)];
   // Of one anchor a cheaper batch loses only where it is another dish.
   const why = second.anchor === anchor ? 'it is further from the size of the dish' : 'the anchor was named';

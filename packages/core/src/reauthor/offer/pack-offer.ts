@@ -1,3 +1,4 @@
+import { gramsIn } from '../../amount/size.js';
 import type { Pack, Sold } from '../../food/food.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
@@ -9,12 +10,26 @@ import { leftoverOfPacks } from './leftover-cost.js';
 import { enough, type OfferContext } from './offer-context.js';
 import { OfferList, reach } from './offer-list.js';
 
-/** Whole packs of a food that is not used whole: what an author who makes it the anchor asks for. */
+/**
+ * What an author asks for who makes a food the anchor that is not used whole: its whole packs, or what the shop weighs off where it comes
+ * in none.
+ */
 export function packOffer(demand: Demand, context: OfferContext): Offer | null {
   const sold = demand.food === null || demand.base !== 'g' ? null : soldIn(demand.food, context.kitchen.id);
-  return sold === null || sold.packs.length === 0
-    ? null
-    : enough(wholePackOffer(demand, sold, context), demand, context);
+  if (sold === null || (sold.packs.length === 0 && !sold.loose)) return null;
+  const offer = sold.packs.length > 0 ? wholePackOffer(demand, sold, context) : counterOffer(demand, context);
+  return enough(offer, demand, context);
+}
+
+/** Whole steps of the counter's scale. */
+function counterOffer(demand: Demand, context: OfferContext): Offer {
+  const { unit, step } = context.kitchen.counter;
+  const [inUnits, each] = [step.toNumber(), gramsIn(unit).toNumber()];
+  const list = new OfferList();
+  for (const count of countsWithin(inUnits * each, 1, reach(demand, context)))
+    for (const { stated, fixed } of countedOr(demand, count * inUnits, unit, inUnits, context.weights))
+      list.add(demand, meanOf(stated) * each, fixed, () => stated);
+  return list.offer([], inUnits * each);
 }
 
 /** Whole packs of a food, and halves of those whose rest is kept. */
