@@ -17,7 +17,9 @@ const posts = [
   { kitchen: 'us', lines: [...cups, '1 large egg', '2 large egg yolks', '1 egg, beaten, to glaze'] },
   { kitchen: 'us', lines: [...cups, '2 large eggs (100 g)'] },
   { kitchen: 'us', lines: ['1 cup sugar', '4 large egg whites', '¼ tsp cream of tartar'] },
+  { kitchen: 'us', lines: [...cups, '1½ large eggs'] },
   { kitchen: 'uk', lines: [...grams, '1 large egg'] },
+  { kitchen: 'uk', lines: [...grams, '½ egg white', '1½ eggs, beaten'] },
   { kitchen: 'uk', lines: [...grams, 'Eggs: 2 large'] },
   { kitchen: 'eu', lines: [...grams, '2 eggs (size L)'] },
   { kitchen: 'eu', lines: [...grams, '2–3 medium eggs'] },
@@ -29,6 +31,7 @@ const posts = [
 test.for(posts)('a drafted version reads as it was meant: $lines from $kitchen', async ({ kitchen, lines }) => {
   const block = `:::ingredients{kitchen=${kitchen}}\n${lines.map((line) => `- ${line}`).join('\n')}\n:::\n`;
   let post = `---\nretare:\n  kitchen: ${kitchen}\n---\n\n${block}`;
+  const own = await findingsIn(post);
   let drafted = 0;
   for (const to of kitchenIds.filter((id) => id !== kitchen)) {
     const { code, after } = await runOn(folder, post, ['draft', '--for', to, '--write']);
@@ -37,8 +40,15 @@ test.for(posts)('a drafted version reads as it was meant: $lines from $kitchen',
     post = after;
   }
   expect(drafted).toBeGreaterThanOrEqual(4);
-  const { out } = await runOn(folder, post, ['check', '--format', 'json']);
-  const findings = JSON.parse(out) as { rule: string; message: string }[];
-  const misread = findings.filter(({ rule }) => rule !== 'awkward-leftover');
+  // Half an egg is a finding in the author's own block, and in no version.
+  const misread = (await findingsIn(post)).filter((finding) => !own.includes(finding));
   expect(misread).toEqual([]);
 });
+
+async function findingsIn(post: string): Promise<string[]> {
+  const { out } = await runOn(folder, post, ['check', '--format', 'json']);
+  const findings = JSON.parse(out) as { rule: string; message: string; line: number }[];
+  return findings
+    .filter(({ rule }) => rule !== 'awkward-leftover')
+    .map(({ rule, message, line }) => `${line}: ${rule}: ${message}`);
+}

@@ -28,7 +28,10 @@ const most = (4 / 3) * Math.exp(0.36);
 export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted): Candidates {
   const sold = soldFor(food, kitchen.id);
   const part = ofAnEgg[food.id];
-  if (part !== undefined && wanted.unit === 'count') return eggs(kitchen, wanted.grams, part);
+  if (part !== undefined && wanted.unit === 'count')
+    return Number.isInteger(wanted.count)
+      ? eggs(kitchen, wanted.grams, part)
+      : partOfAnEgg(food, kitchen, wanted, part);
   if (sold !== null && sold.packs.length > 0 && !sold.loose && sold.packs.every(({ whole }) => whole !== 'no')) {
     return wholePacks(food, sold, wanted);
   }
@@ -54,6 +57,18 @@ function eggs({ eggs: { sizes, usual } }: Kitchen, grams: number, part: number):
     })),
   );
   return { list, setsBatch: true, step: 0 };
+}
+
+/** Of what takes a part of one, beaten and measured, with what is left of the last one; or whole ones. They set no batch. */
+function partOfAnEgg(food: Food, kitchen: Kitchen, wanted: Wanted, part: number): Candidates {
+  const { sizes, usual } = kitchen.eggs;
+  const each = Number(sizes.find(({ name }) => name === usual)?.edibleGrams) * part;
+  const poured = measured(food, kitchen, soldFor(food, kitchen.id), { ...wanted, unit: 'g' }).list.map((candidate) => {
+    const count = candidate.grams / each;
+    const left = Math.max(Math.ceil(count - 1e-9) - count, 0) / Math.ceil(count - 1e-9);
+    return { ...candidate, fixed: candidate.fixed + 0.01 * left + (left > 0.01 ? 0.005 : 0) };
+  });
+  return { list: cheapestOfEach([...eggs(kitchen, wanted.grams, part).list, ...poured]), setsBatch: false, step: 0 };
 }
 
 /** One step of what the shop weighs off, grams. */

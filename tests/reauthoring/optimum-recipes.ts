@@ -131,7 +131,7 @@ function inDish(id: string, { random, kitchen, foods }: Choosing, potful: boolea
   const amount = potful && food.role === 'liquid' ? small * 10 : small;
   const egg = ofAnEgg[id];
   if (egg !== undefined)
-    return inPieces(food, 1 + Math.floor(random() * 5), Number(usualEgg(kitchen)) * egg, id === 'egg' ? 'eggs' : id);
+    return inPieces(food, countOfEggs(random()), Number(usualEgg(kitchen)) * egg, id === 'egg' ? 'eggs' : id);
   if (counted.has(id)) return inPieces(food, 1 + Math.floor(random() * 4), pieceOf(food), food.id);
   const pack = usesWhole(food, kitchen) ? pick(random, soldFor(food, kitchen.id)?.packs ?? []) : undefined;
   if (pack !== undefined) {
@@ -156,6 +156,12 @@ function inDish(id: string, { random, kitchen, foods }: Choosing, potful: boolea
   const quarters = Math.max(1, Math.round((amount / density(food) / 240) * 4));
   const grams = (quarters / 4) * Number(kitchen.units.cup) * density(food);
   return { food, grams, unit: 'ml', count: quarters / 4, text: `${quarters / 4} cups ${food.id}` };
+}
+
+/** One to five, and now and then half of the last one. */
+function countOfEggs(drawn: number): number {
+  const count = 1 + Math.floor(drawn * 5);
+  return (drawn * 5) % 1 < 0.1 ? count - 0.5 : count;
 }
 
 function inPieces(food: Food, count: number, each: number, word: string): Omit<Wanted, 'beside'> {

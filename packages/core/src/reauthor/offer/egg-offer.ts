@@ -1,10 +1,14 @@
 import { statedIn } from '../../amount/stated.js';
 import { partOfEgg } from '../../kitchen/egg.js';
 import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
 import { looseEggs } from '../../version/egg/convert-eggs.js';
+import { takesPartOfEgg } from '../../version/egg/part-of-egg.js';
 import type { Demand, Offer } from '../search/demand.js';
 import type { Weights } from '../weights.js';
 import { countedOr, countsWithin, meanOf } from './counted.js';
+import { leftoverOfPacks } from './leftover-cost.js';
+import { measuredOffer } from './measured-offer.js';
 import type { OfferContext } from './offer-context.js';
 import { OfferList, reach } from './offer-list.js';
 
@@ -17,6 +21,31 @@ export function eggSizeCost({ name, seldom }: EggSize, { eggs }: Kitchen, weight
 /** Whole eggs, whites or yolks of every size that is chosen among. */
 export function eggOffer(demand: Demand, context: OfferContext): Offer {
   if (demand.loose) return looseOffer(demand, context);
+  return takesPartOfEgg(demand.reading, demand.food) ? partOfEggOffer(demand, context) : wholeEggs(demand, context);
+}
+
+/** What is beaten and measured, and whole eggs where they come out; they set no batch. */
+function partOfEggOffer(demand: Demand, context: OfferContext): Offer {
+  const { food } = demand;
+  const { eggs, kitchen } = context;
+  const size = eggs.length === 1 ? eggs[0] : eggs.find(({ name }) => name === kitchen.eggs.usual);
+  const each = size?.edibleGrams.times(partOfEgg(food) ?? 1).toNumber();
+  const list = new OfferList();
+  const whole = wholeEggs(demand, context);
+  for (const { size, fixed, index } of whole.choices) list.add(demand, size, fixed, () => whole.state(index));
+  const measured = measuredOffer(demand, food === null ? null : soldIn(food, kitchen.id), context);
+  for (const { size, fixed, index } of measured.choices) {
+    const left = leftoverOfPacks(each === undefined ? 1 : size / each, brokenEgg, context.weights);
+    list.add(demand, size, fixed + left, () => measured.state(index));
+  }
+  return list.offer([], 0);
+}
+
+/** USDA FSIS: raw whites and yolks keep two to four days; from memory. */
+const brokenEgg = { where: 'fridge', days: 2, freezes: false } as const;
+
+/** Whole eggs: what an explicit anchor sets the batch by. */
+export function wholeEggs(demand: Demand, context: OfferContext): Offer {
   const { kitchen, weights, eggs: sizes } = context;
   const list = new OfferList();
   const within = reach(demand, context);

@@ -36,18 +36,20 @@ export function leftoverOfPieces(
   return costOfLeft(leftOf(count, pieces.byPieces.packs), food.keeps, weights);
 }
 
-/** The same of a number of packs, of the last of which a part may be left. */
-export function leftoverOfPacks(count: number, { food }: Demand, weights: Weights): number {
+/** The same of a number of packs or eggs, of the last of which a part may be left. */
+export function leftoverOfPacks(count: number, keeps: Keeps | null, weights: Weights): number {
   const bought = Math.ceil(count - 1e-9);
-  return food === null ? 0 : costOfLeft({ bought, left: Math.max(bought - count, 0) }, food.keeps, weights);
+  return keeps === null ? 0 : costOfLeft({ bought, left: Math.max(bought - count, 0) }, keeps, weights);
 }
+
+type Keeps = Pick<Keeping, 'where' | 'days' | 'freezes'>;
 
 function isPacked(sold: Sold | null): sold is Sold {
   return sold !== null && !sold.loose && !sold.tap && sold.packs.length > 0;
 }
 
 /** What a remainder costs. */
-function costOfLeft({ bought, left }: Left, { where, days, freezes }: Keeping, weights: Weights): number {
+function costOfLeft({ bought, left }: Left, { where, days, freezes }: Keeps, weights: Weights): number {
   if (where !== 'fridge' || days === null) return 0;
   const cost = freezes ? weights.leftoverFrozen : days < 7 ? weights.leftoverFresh : 0;
   const share = bought === 0 ? 0 : cost * (left / bought);

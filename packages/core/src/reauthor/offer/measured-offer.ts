@@ -101,7 +101,7 @@ function isSpooned({ reading, food }: Demand, { native }: OfferContext): boolean
 /** A part of a pack leaves the rest of that one. */
 function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sold | null, weights: Weights): number {
   if (pack === undefined) return leftoverCost(size, demand, sold, weights);
-  return leftoverOfPacks(near / pack.grams.toNumber(), demand, weights);
+  return leftoverOfPacks(near / pack.grams.toNumber(), demand.food?.keeps ?? null, weights);
 }
 
 /** More cartons of one food than this are no measure of it. */

@@ -1,9 +1,10 @@
 import { partOfEgg } from '../../kitchen/egg.js';
 import type { EggSize } from '../../kitchen/kitchen.js';
-import type { Demand } from '../search/demand.js';
+import { takesPartOfEgg } from '../../version/egg/part-of-egg.js';
+import type { Demand, Offer } from '../search/demand.js';
 import { type DemandContext, isCounted } from '../search/demands-of.js';
 import type { PartPlan, Plans } from '../search/part-plan.js';
-import { eggSizeCost } from './egg-offer.js';
+import { eggSizeCost, wholeEggs } from './egg-offer.js';
 import { offerContext } from './offer-context.js';
 import { offerFor } from './offer-for.js';
 
@@ -41,7 +42,12 @@ function ofSize(
   context: DemandContext,
 ): SizedPlans {
   const offers = offerContext(context, batches, [size]);
-  const own = new Map(eggs.map((demand) => [demand, { ...demand, ...offerFor(demand, offers) }]));
+  // Of an anchor whole ones set the batch, even where its line takes half of one.
+  const offered = (demand: Demand): Offer =>
+    demand === anchor && takesPartOfEgg(demand.reading, demand.food)
+      ? wholeEggs(demand, offers)
+      : offerFor(demand, offers);
+  const own = new Map(eggs.map((demand) => [demand, { ...demand, ...offered(demand) }]));
   const sized = (demand: Demand): Demand => own.get(demand) ?? demand;
   return {
     plans: plans.map((plan) => ({ ...plan, demands: plan.demands.map(sized) })),

@@ -3,9 +3,11 @@ import type { Pack, Sold } from '../../food/food.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { isHalved } from '../../version/convert/whole-packs.js';
+import { takesPartOfEgg } from '../../version/egg/part-of-egg.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
 import { countedOr, countsWithin, meanOf, upperEnd } from './counted.js';
+import { wholeEggs } from './egg-offer.js';
 import { leftoverOfPacks } from './leftover-cost.js';
 import { enough, type OfferContext } from './offer-context.js';
 import { OfferList, reach } from './offer-list.js';
@@ -15,6 +17,7 @@ import { OfferList, reach } from './offer-list.js';
  * in none.
  */
 export function packOffer(demand: Demand, context: OfferContext): Offer | null {
+  if (takesPartOfEgg(demand.reading, demand.food)) return wholeEggs(demand, context);
   const sold = demand.food === null || demand.base !== 'g' ? null : soldIn(demand.food, context.kitchen.id);
   if (sold === null || (sold.packs.length === 0 && !sold.loose)) return null;
   const offer = sold.packs.length > 0 ? wholePackOffer(demand, sold, context) : counterOffer(demand, context);
@@ -48,7 +51,7 @@ export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext
     const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
     for (const count of countsWithin(each, step, within)) {
       const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
-      const left = leftoverOfPacks(count, demand, context.weights);
+      const left = leftoverOfPacks(count, demand.food?.keeps ?? null, context.weights);
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
         if (upperEnd(stated) <= most)
           list.add(demand, meanOf(stated) * each, fixed + extra + left, () => ({ ...stated, pack: label }));

@@ -11,6 +11,7 @@ import type { Kitchen } from '../../kitchen/kitchen.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { convertEggs, looseEggs } from '../egg/convert-eggs.js';
 import type { EggsThere } from '../egg/egg-lines.js';
+import { takesPartOfEgg } from '../egg/part-of-egg.js';
 import { isContainer, type WeighedAmount, weighingOf, weighNeed } from '../weigh/weigh-line.js';
 import { middle, rangeOf, spreadOf } from '../weigh/weighed-ends.js';
 import { byLength } from './by-length.js';
@@ -53,6 +54,7 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
   if (part !== null && weighed.dimension === 'count') {
     const { eggs } = conversion;
     if (eggs?.loose.has(reading)) return looseEggs(stated, reading, eggs.size, kitchen);
+    if (takesPartOfEgg(reading, food)) return byMeasure(stated, weighed, food, conversion);
     return convertEggs(stated, weighed, part, conversion);
   }
   if (isCounted(stated, food)) return firstStatement(stated);

@@ -1,5 +1,5 @@
 import type { LineReading } from '../../amount/reading.js';
-import { firstStatement, type Stated } from '../../amount/stated.js';
+import type { Stated } from '../../amount/stated.js';
 import type { Exact } from '../../exact.js';
 import { eggsOfSize, wholeEggsFor } from '../../kitchen/egg.js';
 import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
@@ -8,6 +8,7 @@ import { unlanded } from '../convert/land.js';
 import { wholeLimit } from '../convert/whole-packs.js';
 import type { WeighedAmount } from '../weigh/weigh-line.js';
 import { endsOf, rangeOf } from '../weigh/weighed-ends.js';
+import { wholeOnes } from './part-of-egg.js';
 
 /**
  * As many as the author counts, of the size that the others are, where one is named at all.
@@ -16,7 +17,7 @@ import { endsOf, rangeOf } from '../weigh/weighed-ends.js';
  */
 export function looseEggs(stated: Stated, { size }: LineReading, others: EggSize | null, { eggs }: Kitchen): Stated {
   const eggSize = size === null || others === null || others.name === eggs.usual ? null : others.name;
-  return { ...firstStatement(stated), eggSize };
+  return { ...wholeOnes(stated), eggSize };
 }
 
 /** @param part What is used of each egg. */

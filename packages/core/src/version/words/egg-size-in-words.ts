@@ -40,6 +40,12 @@ export function eggSizeInWords(line: Line, eggSize: string | null, { eggs }: Kit
   return { beforeName: null, edits: [placed, ...also] };
 }
 
+/** What is weighed of eggs has no size. */
+export function withoutEggSize(line: Line): Edit[] {
+  const { size } = line.reading;
+  return size === null ? [] : [{ ...withBrackets(line.text, size.span), text: '' }, ...sizesOfMore(line, size, '')];
+}
+
 /** The same size again, of what else the line takes: `1 large egg, plus 1 large egg yolk`. */
 function sizesOfMore({ text }: Line, size: NonNullable<Line['reading']['size']>, named: string): Edit[] {
   const from = size.span.end;

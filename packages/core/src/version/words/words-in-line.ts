@@ -2,17 +2,19 @@ import type { LineReading, Quantity } from '../../amount/reading.js';
 import { isMassUnit } from '../../amount/size.js';
 import { firstStatement, type Stated, sameStated, statedIn } from '../../amount/stated.js';
 import { writeStated, writeStatement, writeTerm } from '../../amount/write.js';
+import type { Food } from '../../food/food.js';
 import { type HowMany, inNumber, translateName } from '../../food/name.js';
 import { partOfEgg, sameEggs } from '../../kitchen/egg.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
+import { takesPartOfEgg } from '../egg/part-of-egg.js';
 import type { Edit, PlacedProblem } from '../version.js';
 import { againInWords, saidAgain } from './again-in-words.js';
 import { isLoneSpoon } from './ambiguous-unit.js';
 import { countWordEdits, nameBehindCountWord } from './count-word-edits.js';
 import { amountEdits } from './edit.js';
-import { eggSizeInWords } from './egg-size-in-words.js';
+import { eggSizeInWords, withoutEggSize } from './egg-size-in-words.js';
 import { convertFurther, foodOfFurther } from './further.js';
 import { hasWords } from './has-words.js';
 
@@ -21,7 +23,7 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   if (stated === null || line.reading.amounts.length === 0) return [];
   const isEgg = partOfEgg(line.food) !== null && stated.pack === null;
   const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
-  const size = isEgg ? eggSizeInWords(line, stated.eggSize, kitchen, stands) : null;
+  const size = isEgg && !isBeaten(line, stated) ? eggSizeInWords(line, stated.eggSize, kitchen, stands) : null;
   const spoken = size === null ? stated : { ...stated, eggSize: size.beforeName };
   const counted = countWordEdits(line, stated, stands, kitchen);
   // A second statement in a unit that nobody there reads, nor in its own kitchen, falls away.
@@ -30,7 +32,7 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
     stands && isSayable
       ? [...(counted ?? []), ...againInWords(line, conversion)]
       : (counted ?? sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
-  return [...edits, ...(size?.edits ?? [])];
+  return [...edits, ...(size?.edits ?? (isEgg ? withoutEggSize(line) : []))];
 }
 
 /** Pieces whose weight stands behind them: the number and the weight are replaced where they stand. Null where it stands before them. */
@@ -60,8 +62,10 @@ function weighOtherwise(conversion: Conversion | undefined): boolean {
 
 /** The kitchen's own name of the food, where it has another, and in another number where two eggs take the place of one. */
 export function nameInWords(line: Line, stated: Stated | null, kitchen: Kitchen): Edit[] {
-  const { food, name, reading } = line;
+  const { food, reading } = line;
+  const name = nameWithoutSize(line);
   if (food === null || name === null) return [];
+  if (isBeaten(line, stated)) return [{ ...name.span, text: beatenName(line, food, name.text) }];
   const { text: written, span } = name;
   const isHead = line.text.slice(0, span.start).trim() === '';
   // A capital is that of the line's head.
@@ -72,6 +76,26 @@ export function nameInWords(line: Line, stated: Stated | null, kitchen: Kitchen)
   const text = renumbered ?? translated;
   if (text === null) return [];
   return [{ start: span.start, end: span.end + saidInBrackets(line.text.slice(span.end), text), text }];
+}
+
+/** `large eggs` are eggs, whose size is worded by itself. */
+function nameWithoutSize({ text, name, reading: { size } }: Line): Line['name'] {
+  if (name === null || size === null || size.span.start !== name.span.start || size.span.end >= name.span.end)
+    return name;
+  const rest = text.slice(size.span.end, name.span.end);
+  const start = size.span.end + rest.length - rest.trimStart().length;
+  return { text: rest.trimStart(), span: { start, end: name.span.end } };
+}
+
+/** A part of an egg that is measured in the other kitchen. */
+function isBeaten({ reading, food }: Line, stated: Stated | null): boolean {
+  return takesPartOfEgg(reading, food) && stated?.statements[0]?.[0]?.unit !== 'count';
+}
+
+/** What is measured is one thing, and a whole egg has to be beaten for it: `75 g beaten egg`. */
+function beatenName({ text }: Line, food: Food, written: string): string {
+  const one = inNumber(food, written, false) ?? written;
+  return partOfEgg(food)?.equals(1) && !/\b(?:beaten|whisked)\b/i.test(text) ? `beaten ${one}` : one;
 }
 
 /** How long a bracket behind a name is that says the very word that takes its place: `cilantro (coriander)`. */
