@@ -39,7 +39,7 @@ describe('stale-version', () => {
     const [message, ...others] = messagesOf(post({ lines }), 'stale-version');
     expect(others).toEqual([]);
     expect(message?.reason).toBe(
-      'This UK version was drawn from older native amounts: all-purpose flour and milk have changed since. Re-read both lines, then run `retare draft posts/post.md --for uk`',
+      'This UK version was drawn from older native amounts: all-purpose flour (now `2¼ cups (280 g)`, here `250 g`) and milk (now `1¼ cups`, here `240 ml`) have changed since. Re-read both lines, then run `retare draft posts/post.md --for uk`',
     );
     expect(message?.fatal).toBe(true);
   });
@@ -56,7 +56,7 @@ describe('stale-version', () => {
 
   test('names a line that has been added', () => {
     const [message] = messagesOf(post({ lines: [...native, '2 tbsp honey'] }), 'stale-version');
-    expect(message?.reason).toContain('honey has been added since. Re-read that line,');
+    expect(message?.reason).toContain('honey (now `2 tbsp`) has been added since. Re-read that line,');
     expect(message?.note).toBe('honey is on line 5, not in the version');
   });
 
@@ -70,7 +70,9 @@ describe('stale-version', () => {
     const many = ['1 cup milk', '2 eggs', '1 cup sugar', '2 tbsp honey', '1 tsp vanilla extract'];
     const changed = ['2 cups milk', '3 eggs', '2 cups sugar', '3 tbsp honey', '2 tsp vanilla extract'];
     const [message] = messagesOf(post({ lines: changed, from: codesOf(many) }), 'stale-version');
-    expect(message?.reason).toContain('milk, eggs, sugar and 2 more have changed since');
+    expect(message?.reason).toContain(
+      'milk (now `2 cups`, here `240 ml`), eggs (now `3`), sugar (now `2 cups`) and 2 more have changed since',
+    );
   });
 
   test('says nothing where lines only change places or words', () => {
@@ -82,7 +84,7 @@ describe('stale-version', () => {
     const words = 'Heat the oven to :oven[425°F] and butter a :pan[8×8 in].';
     const [message] = messagesOf(post({ words }), 'stale-version');
     expect(message?.reason).toBe(
-      'This UK method was drawn from an older native one: `425°F` has changed since. Re-read that line, then run `retare draft posts/post.md --for uk`',
+      'This UK method was drawn from an older native one: `425°F` (here `200°C`) has changed since. Re-read that line, then run `retare draft posts/post.md --for uk`',
     );
   });
 

@@ -1,3 +1,4 @@
+export { amountAsWritten } from './amount/amount-as-written.js';
 export { type ReadingIn, readingIn, readLine } from './amount/line/read-line.js';
 export { readLength } from './amount/mention/read-length.js';
 export { type FoundMention, readMentions } from './amount/mention/read-mentions.js';

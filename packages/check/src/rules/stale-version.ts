@@ -1,4 +1,5 @@
 import {
+  amountAsWritten,
   codesIn,
   codesOfLines,
   codesOfMethod,
@@ -34,6 +35,8 @@ interface Stale {
   moved: Moved;
   /** What an author calls the native lines of now, in their order. */
   names: string[];
+  /** The same with the amount of now, and what stands for it in the version. */
+  amounts: string[];
   /** Where each stands in the post. */
   places: (Position | undefined)[];
   /** Words on each line's place here and in the version. */
@@ -53,6 +56,7 @@ function ofIngredients(native: Ingredients, block: Ingredients, context: StaleCo
   const { reading } = context;
   return ofBlock(block, codesOfLines(native), context, (moved) => ({
     names: native.lines.map(nameOf),
+    amounts: amountsInWords(native, block),
     places: native.lines.map((line) => placeOfLine(line, reading)),
     lines: linesInWords(native, block, moved, reading),
   }));
@@ -61,8 +65,13 @@ function ofIngredients(native: Ingredients, block: Ingredients, context: StaleCo
 function ofMethod(native: Method, block: Method, context: StaleContext): Finding[] {
   const counted = native.mentions.filter(({ kind }) => kind !== 'length');
   const places = counted.map(({ key }) => context.reading.mentions.get(key)?.node.position);
+  const names = counted.map(({ text }) => `\`${text}\``);
+  const here = block.mentions.filter(({ kind }) => kind !== 'length');
+  // Annotations are matched by their place among the others, where the version has kept them.
+  const isKept = here.length === counted.length && here.every(({ kind }, at) => kind === counted[at]?.kind);
   return ofBlock(block, codesOfMethod(native), context, ({ changed, added }) => ({
-    names: counted.map(({ text }) => `\`${text}\``),
+    names,
+    amounts: names.map((name, at) => (isKept ? `${name} (here \`${here[at]?.text}\`)` : name)),
     places,
     lines: [...changed, ...added].flatMap((at) => {
       const line = places[at]?.start.line;
@@ -75,7 +84,7 @@ function ofBlock(
   block: Ingredients | Method,
   now: string[],
   context: StaleContext,
-  about: (moved: Moved) => Pick<Stale, 'names' | 'places' | 'lines'>,
+  about: (moved: Moved) => Pick<Stale, 'names' | 'amounts' | 'places' | 'lines'>,
 ): Finding[] {
   const { from } = block;
   if (from === null) return [];
@@ -95,7 +104,7 @@ function noCode(slip: string, { key }: Ingredients | Method, now: string[], cont
   });
 }
 
-function stale({ block, from, now, moved, names, places, lines }: Stale, context: StaleContext): Finding[] {
+function stale({ block, from, now, moved, names, amounts, places, lines }: Stale, context: StaleContext): Finding[] {
   const { larder, settings, path, reading } = context;
   const whose = larder.kitchens.get(block.kitchen)?.adjective ?? block.kitchen;
   const what =
@@ -103,7 +112,7 @@ function stale({ block, from, now, moved, names, places, lines }: Stale, context
       ? `${whose} version was drawn from older native amounts`
       : `${whose} method was drawn from an older native one`;
   const findings = told('stale-version', 'error', settings, {
-    text: `This ${what}: ${movedWords(moved, names)} since. ${reread(moved)}, then run \`retare draft ${path} --for ${block.kitchen}\``,
+    text: `This ${what}: ${movedWords(moved, amounts)} since. ${reread(moved)}, then run \`retare draft ${path} --for ${block.kitchen}\``,
     actual: from,
     expected: [now.join(' ')],
     place: fromPlace(block.key, reading),
@@ -143,6 +152,19 @@ function reread({ changed, added, removed }: Moved): string {
 /** An author knows a line by its food. */
 function nameOf({ reading, text }: Line): string {
   return reading.food?.text ?? `\`${text}\``;
+}
+
+/** `milk (now `1¼ cups`, here `240 ml`)` */
+function amountsInWords(native: Ingredients, block: Ingredients): string[] {
+  const here = new Map([...matchLines(native.lines, block.lines)].map(([line, own]) => [own, line]));
+  return native.lines.map((line) => {
+    const own = here.get(line);
+    const [now, there] = [amountAsWritten(line.reading), own === undefined ? null : amountAsWritten(own.reading)];
+    const said = [now === null ? '' : `now \`${now}\``, there === null ? '' : `here \`${there}\``].filter(
+      (words) => words !== '',
+    );
+    return said.length === 0 ? nameOf(line) : `${nameOf(line)} (${said.join(', ')})`;
+  });
 }
 
 function linesInWords(native: Ingredients, block: Ingredients, moved: Moved, reading: RecipeReading): string[] {

@@ -1,4 +1,5 @@
 import {
+  amountAsWritten,
   boughtInWords,
   dimensionOf,
   type Exact,
@@ -15,11 +16,9 @@ import {
 } from '@retare/core';
 import { massWords } from 'remark-retare';
 
-/** The native amount, as written, without the `of` between it and its food; null for a line without one. */
+/** The native amount, as written; null for a line without one. */
 export function nativeWords({ line }: Pick<VersionLine, 'line'>): string | null {
-  const { amountSpans, amounts } = line.reading;
-  const words = amountSpans.map(({ start, end }) => line.text.slice(start, end).trim());
-  return amounts.length === 0 || words.length === 0 ? null : words.join(' ').replace(/ of$/, '');
+  return amountAsWritten(line.reading);
 }
 
 /** What a batch asks for before it is landed on a measure. */

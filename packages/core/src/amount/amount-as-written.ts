@@ -1,0 +1,8 @@
+import type { LineReading } from './reading.js';
+
+/** A line's amount as its author wrote it, without the `of` between it and its food; null for a line without one. */
+export function amountAsWritten({ text, amounts, amountSpans }: LineReading): string | null {
+  if (amounts.length === 0 || amountSpans.length === 0) return null;
+  const words = amountSpans.map(({ start, end }) => text.slice(start, end).trim());
+  return words.join(' ').replace(/ of$/, '');
+}
