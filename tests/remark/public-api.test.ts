@@ -14,7 +14,6 @@ test('the package exports what it says, and no more', () => {
     'massWords',
     'matterOf',
     'near',
-    'oneOf',
     'openingLine',
     'placeInTree',
     'placeOf',

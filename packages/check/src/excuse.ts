@@ -1,6 +1,6 @@
+import { oneOf } from '@retare/core';
 import { type RuleName, ruleNames, type Settings } from '@retare/larder';
 import type { Nodes, Parents, Root } from 'mdast';
-import { oneOf } from 'remark-retare';
 import type { Position } from 'unist';
 import { visitParents } from 'unist-util-visit-parents';
 import type { Finding } from './finding.js';

@@ -1,11 +1,17 @@
-import type { Kitchen, PlacedProblem, Version, VersionLine, VersionMention } from '@retare/core';
+import {
+  type Kitchen,
+  listed,
+  type PlacedProblem,
+  type Version,
+  type VersionLine,
+  type VersionMention,
+} from '@retare/core';
 import type { Settings } from '@retare/larder';
 import { placeOf, type RecipeReading, type Words } from 'remark-retare';
 import type { Position } from 'unist';
 import type { Finding, FindingSeverity } from './finding.js';
 import type { Rule } from './rule.js';
 import { ruleFor } from './rules/index.js';
-import { listed } from './rules/words.js';
 import { severityOf } from './severity-of.js';
 
 /** Rules about the words alone: they are the same in every kitchen, so only the author's own version tells them. */

@@ -91,3 +91,5 @@ export { weightsStatedIn } from './version/weigh/stated-weights.js';
 export { boughtInWords } from './version/words/bought-in-words.js';
 export { applyEdits, sorted } from './version/words/edit.js';
 export { panCount } from './version/words/pan-in-words.js';
+export { listed, oneOf } from './words/listed.js';
+export { withArticle } from './words/with-article.js';

@@ -9,7 +9,7 @@ export { type PlainLine, plainLines } from './plain/plain-lines.js';
 export { type PlainPost, readPlainPost } from './plain/read-plain-post.js';
 export { type AttributePlace, attributePlace } from './read/attribute-place.js';
 export { openingLine } from './read/blocks.js';
-export { type Fault, oneOf } from './read/fault.js';
+export type { Fault } from './read/fault.js';
 export { type FrontMatter, type FrontMatterFault, readFrontMatter } from './read/front-matter.js';
 export { matterOf } from './read/matter-of.js';
 export { near } from './read/near.js';

@@ -1,6 +1,7 @@
+import { listed } from '@retare/core';
 import { massWords } from 'remark-retare';
 import type { Rule } from '../rule.js';
-import { aKitchen, foodName, listed, onePack, packWords } from './words.js';
+import { aKitchen, foodName, onePack, packWords } from './words.js';
 
 /** A remainder that spoils, or that is too little to keep. */
 export const awkwardLeftover: Rule<'awkward-leftover'> = {

@@ -6,6 +6,7 @@ import {
   type Ingredients,
   isLineCode,
   type Line,
+  listed,
   type Method,
   type Moved,
   matchLines,
@@ -16,7 +17,6 @@ import { attributePlace, openingLine, placeOf, type RecipeReading } from 'remark
 import type { Position } from 'unist';
 import type { Finding } from '../finding.js';
 import { told } from '../rules-of-the-text.js';
-import { listed } from './words.js';
 
 /** What a stale version is told with. */
 export interface StaleContext {

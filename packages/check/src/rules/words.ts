@@ -1,26 +1,16 @@
 import {
   type Food,
   type Kitchen,
+  listed,
   nameIn,
+  oneOf,
   type Pack,
   plural,
   type Stated,
+  withArticle,
   writeNumber,
   writeStated,
 } from '@retare/core';
-
-/** `a, b or c` */
-export function listed(words: readonly string[], joins: 'and' | 'or'): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${joins} ${words.at(-1)}`;
-}
-
-/** `` `a` or `b` `` */
-export function quoted(words: readonly string[]): string {
-  return listed(
-    words.map((word) => `\`${word}\``),
-    'or',
-  );
-}
 
 /** The amounts that would do, written as the kitchen writes them, each once. */
 export function writtenFor(kitchen: Kitchen, amounts: readonly Stated[]): string[] {
@@ -71,16 +61,11 @@ export function onePack(pack: Pack): string {
 
 /** `Write … or …`, or nothing where nothing is known that would do. */
 export function writeInstead(expected: readonly string[], otherwise: string): string {
-  return expected.length === 0 ? otherwise : `Write ${quoted(expected)}`;
-}
-
-/** `a` or `an` before a kitchen's adjective. */
-export function article(word: string): string {
-  return /^[AEIO]/.test(word) ? 'an' : 'a';
+  return expected.length === 0 ? otherwise : `Write ${oneOf(expected)}`;
 }
 
 /** `A UK`, `An Australian or EU` */
-export function aKitchen({ adjective }: Kitchen, start: 'start' | 'middle'): string {
-  const words = `${article(adjective)} ${adjective}`;
+export function aKitchen(kitchen: Kitchen, start: 'start' | 'middle'): string {
+  const words = withArticle(kitchen);
   return start === 'start' ? words.charAt(0).toUpperCase() + words.slice(1) : words;
 }

@@ -3,9 +3,11 @@ import {
   type Infeasible,
   type Kitchen,
   type Line,
+  listed,
   nameIn,
   type Obstacle,
   soldIn,
+  withArticle,
   writeNumber,
 } from '@retare/core';
 import type { DraftRefusal } from './draft-post.js';
@@ -29,7 +31,7 @@ export function obstacleWords(obstacle: Obstacle, kitchen: Kitchen): string {
       const { name, part, drift, limit, whole } = obstacle;
       const [by, most] = percentWords(Math.abs(drift), limit);
       const packs = whole.map((food) => `${nameIn(food, kitchen.id).many} in whole ${packWords(food, kitchen)}`);
-      const only = packs.length === 0 ? '' : `, and there is ${packs.join(' and ')} only`;
+      const only = packs.length === 0 ? '' : `, and there is ${listed(packs, 'and')} only`;
       return `${ratioWords(name, part)} would drift by ${drift < 0 ? '−' : '+'}${by}; its limit is ${most}${only}`;
     }
   }
@@ -46,15 +48,15 @@ function noAmountWords(
   const batch =
     batchFactor === 1 ? 'the batch' : `a batch of ${Number(batchFactor.toFixed(3))}, as the anchor sets it,`;
   if (food?.role === 'egg' && pack !== null)
-    return `no number of ${name}${anchor} that ${aOf(kitchen)} cook can buy comes nearer than ${size(pack)}, and ${batch} asks for ${size(need)}`;
+    return `no number of ${name}${anchor} that ${withArticle(kitchen)} cook can buy comes nearer than ${size(pack)}, and ${batch} asks for ${size(need)}`;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if ((sold?.packs.length ?? 0) > 0) {
     const packs = labels(sold, pack === null ? '' : size(pack));
     return `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${packs}, and ${batch} asks for ${size(need)}`;
   }
   return pack === null
-    ? `nothing that ${aOf(kitchen)} cook can buy or measure comes near to the ${name}${anchor.slice(0, -1)}`
-    : `the nearest that ${aOf(kitchen)} cook measures of ${name}${anchor} is ${size(pack)}, and ${batch} asks for ${size(need)}`;
+    ? `nothing that ${withArticle(kitchen)} cook can buy or measure comes near to the ${name}${anchor.slice(0, -1)}`
+    : `the nearest that ${withArticle(kitchen)} cook measures of ${name}${anchor} is ${size(pack)}, and ${batch} asks for ${size(need)}`;
 }
 
 /** What stands on the packs, and what the nearest comes to where none says so: `160 ml, 400 ml (the nearest 162 g)`. */
@@ -109,7 +111,7 @@ export function changeWords(change: Change, kitchen: Kitchen): string {
     case 'weight':
       return `give the weight of ${wordFor(change.line)} in its native line, as in \`${nativeWords(change) ?? ''} (100 g)\``;
     case 'own-version':
-      return `write the line of ${wordFor(change.line)} by hand, in ${aOf(kitchen)} version of your own`;
+      return `write the line of ${wordFor(change.line)} by hand, in ${withArticle(kitchen)} version of your own`;
   }
 }
 
@@ -124,10 +126,6 @@ function wordFor({ name, reading, text }: Line): string {
 
 function ratioWords(name: string, part: string | null): string {
   return `${name.replace(' : ', ' to ')}${part === null ? '' : ` (${part})`}`;
-}
-
-function aOf({ adjective }: Kitchen): string {
-  return `${/^[AEIO]/.test(adjective) ? 'an' : 'a'} ${adjective}`;
 }
 
 /** Why a post is not re-authored. */

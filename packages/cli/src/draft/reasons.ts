@@ -2,11 +2,13 @@ import {
   dimensionOf,
   foodsIn,
   type Kitchen,
+  listed,
   type Reauthored,
   type Stated,
   servedBy,
   type VersionFood,
   type VersionLine,
+  withArticle,
   writeStated,
 } from '@retare/core';
 import { linesInDoubt } from './in-doubt.js';
@@ -112,7 +114,7 @@ function allergens({ version }: Reauthored): string {
     .flatMap(({ notes }) => notes)
     .flatMap((note) =>
       note.kind === 'stand-in' && note.allergens.length > 0
-        ? [`Allergen: what stands in for ${note.food} adds ${note.allergens.join(' and ')}.`]
+        ? [`Allergen: what stands in for ${note.food} adds ${listed(note.allergens, 'and')}.`]
         : [],
     );
   return [...new Set(said)].join('\n');
@@ -123,8 +125,7 @@ function inDoubt({ version }: Reauthored): string {
   const names = linesInDoubt(version).map(({ line }) => `\`${line.reading.food?.text ?? line.text}\``);
   if (names.length === 0) return '';
   const them = names.length === 1 ? 'it' : 'them';
-  const { adjective } = version.kitchen;
-  return `Not in the larder: ${names.join(', ')}. Whether ${/^[AEIO]/.test(adjective) ? 'an' : 'a'} ${adjective} cook can buy and measure ${them} is not known; add ${them} to the site's larder file.`;
+  return `Not in the larder: ${names.join(', ')}. Whether ${withArticle(version.kitchen)} cook can buy and measure ${them} is not known; add ${them} to the site's larder file.`;
 }
 
 function ratios({ ratios: all }: Reauthored): string {

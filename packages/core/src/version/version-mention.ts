@@ -9,6 +9,7 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import { lengthFor } from '../kitchen/measure/length.js';
 import { panFor } from '../kitchen/pan/pan.js';
 import type { Mention } from '../recipe/recipe.js';
+import { listed } from '../words/listed.js';
 import type { Problem } from './problem.js';
 import { theRest } from './share/measure-shares.js';
 import type { SharedFood } from './share/shares.js';
@@ -97,11 +98,10 @@ function shareText(
       text: `${text} ${name ?? reading.food?.text ?? mention.of ?? ''}`.trim(),
       name: name ?? mention.of ?? '',
     }));
-    const last = foods.at(-1)?.text ?? '';
-    const all = `${foods
-      .slice(0, -1)
-      .map(({ text }) => text)
-      .join(', ')} and ${last}`;
+    const all = listed(
+      foods.map(({ text }) => text),
+      'and',
+    );
     if (!named || reading.food === null) return { text: all, foods };
     const gone = { ...reading.food.span, text: '' };
     return { text: applyEdits(mention.text, [...amountEdits(reading, all), gone]).trimEnd(), foods };

@@ -1,5 +1,4 @@
-import { celsiusOf, type Exact, type Kitchen, millilitresIn, type SafeTemperature } from '@retare/core';
-import { oneOf } from '../read/faults-of.js';
+import { celsiusOf, type Exact, type Kitchen, millilitresIn, oneOf, type SafeTemperature } from '@retare/core';
 import type { Fault } from '../read/problem.js';
 
 /**

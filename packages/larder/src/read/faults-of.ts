@@ -1,3 +1,4 @@
+import { oneOf } from '@retare/core';
 import { z } from 'zod';
 import { near } from './near.js';
 import type { Fault, KeyPath } from './problem.js';
@@ -78,12 +79,6 @@ function fractionFor(read: unknown, takes: string): string | undefined {
   return Number.isFinite(percent) && percent >= 0 && percent <= 100
     ? String(Number((percent / 100).toPrecision(12)))
     : undefined;
-}
-
-/** ``one of `a`, `b` or `c` ``; the words themselves where there is one. */
-export function oneOf(words: readonly string[]): string {
-  const quoted = words.map((word) => `\`${word}\``);
-  return quoted.length < 2 ? quoted.join('') : `${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}`;
 }
 
 function shown(read: unknown): string {

@@ -1,4 +1,4 @@
-import type { Caution, Exact, Kitchen, Version } from '@retare/core';
+import { type Caution, type Exact, type Kitchen, type Version, withArticle } from '@retare/core';
 
 /** All that the page says in its own voice, in one place. */
 export const pageWords = {
@@ -10,7 +10,7 @@ export const pageWords = {
 
 /** How finished a version is, in plain words; null for the native one. */
 export function standingWords({ standing, cooked, kitchen }: Version): string | null {
-  const where = `${/^[AEIO]/.test(kitchen.adjective) ? 'an' : 'a'} ${kitchen.adjective} kitchen`;
+  const where = `${withArticle(kitchen)} kitchen`;
   switch (standing) {
     case 'native':
       return null;

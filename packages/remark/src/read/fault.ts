@@ -10,9 +10,3 @@ export interface Fault {
   message: string;
   place: Position | undefined;
 }
-
-/** `` `a`, `b` or `c` `` */
-export function oneOf(words: readonly string[]): string {
-  const quoted = words.map((word) => `\`${word}\``);
-  return quoted.length < 2 ? quoted.join('') : `${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}`;
-}

@@ -1,5 +1,5 @@
+import { oneOf } from '@retare/core';
 import { unknownKitchen } from './attributes.js';
-import { oneOf } from './fault.js';
 import { near } from './near.js';
 
 /** What holds for a whole post, under `retare:` in its front matter. */

@@ -3,6 +3,7 @@ import {
   findFood,
   type Kitchen,
   type Mention,
+  oneOf,
   readingIn,
   readLength,
   readLine,
@@ -14,7 +15,7 @@ import {
 import type { TextDirective } from 'mdast-util-directive';
 import { attributePlace } from './attribute-place.js';
 import { type Attributes, readAttributes } from './attributes.js';
-import { type Fault, oneOf } from './fault.js';
+import type { Fault } from './fault.js';
 import { near } from './near.js';
 import type { ReadingContext } from './reading.js';
 import { placeOf, wordsOf } from './words-of.js';

@@ -1,7 +1,7 @@
-import { anchorLine, type Line } from '@retare/core';
+import { anchorLine, type Line, oneOf } from '@retare/core';
 import type { ContainerDirective } from 'mdast-util-directive';
 import { attributePlace } from './attribute-place.js';
-import { type Fault, oneOf } from './fault.js';
+import type { Fault } from './fault.js';
 import { near } from './near.js';
 import type { RecipeReading } from './reading.js';
 

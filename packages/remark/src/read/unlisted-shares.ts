@@ -1,6 +1,6 @@
-import { lineCalled, type Mention } from '@retare/core';
+import { lineCalled, type Mention, oneOf } from '@retare/core';
 import { attributePlace } from './attribute-place.js';
-import { type Fault, oneOf } from './fault.js';
+import type { Fault } from './fault.js';
 import { near } from './near.js';
 import type { RecipeReading } from './reading.js';
 
