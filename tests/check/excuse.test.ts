@@ -1,5 +1,5 @@
+import { oneOf } from '@retare/core';
 import { ruleNames } from '@retare/larder';
-import { oneOf } from 'remark-retare';
 import { describe, expect, test } from 'vitest';
 import { said } from './said.ts';
 

@@ -1,5 +1,5 @@
+import { oneOf } from '@retare/core';
 import { builtInLarder } from '@retare/larder';
-import { oneOf } from 'remark-retare';
 import { describe, expect, test } from 'vitest';
 import { render, serving } from './pipeline.ts';
 
