@@ -44,7 +44,7 @@ const byDensity: Worked[] = [
     from: 'us',
     line: '1 cup packed light brown sugar',
     to: 'uk',
-    becomes: '220 g packed light soft brown sugar',
+    becomes: '220 g light soft brown sugar',
     by: 'USDA SR26 19334, cup packed',
   },
   {

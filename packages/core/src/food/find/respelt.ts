@@ -1,3 +1,4 @@
+import { otherSpellings } from '../spelling.js';
 import { meantBy } from './misspelt.js';
 import type { Named, PhraseWord, Speech } from './speech.js';
 
@@ -52,23 +53,9 @@ function joined(words: readonly PhraseWord[], speech: Speech, meant: Meant): Nam
   return null;
 }
 
-/** One word for each of these, which are spelt in many ways. */
-const spellings: ReadonlyMap<string, readonly string[]> = new Map(
-  [
-    ['chili', 'chile', 'chilli'],
-    ['chilies', 'chiles', 'chillies', 'chilis', 'chillis'],
-    ['yogurt', 'yoghurt'],
-    ['flavored', 'flavoured'],
-    ['coloring', 'colouring'],
-    ['vegetable', 'veggie'],
-    ['wholemeal', 'wholewheat'],
-    ['dry', 'dried'],
-  ].flatMap((group) => group.map((word) => [word, group.filter((other) => other !== word)])),
-);
-
 function spelled(words: readonly PhraseWord[], speech: Speech, meant: Meant): Named | null {
   for (const [at, word] of words.entries()) {
-    for (const other of spellings.get(word.text) ?? []) {
+    for (const other of otherSpellings(word.text)) {
       const text = { ...word, text: other, known: speech.index.knows(other), plain: false };
       const found = meant([...words.slice(0, at), text, ...words.slice(at + 1)], speech);
       if (found !== null) return found;

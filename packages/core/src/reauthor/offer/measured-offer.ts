@@ -17,6 +17,7 @@ import { isShort, leftoverCost, leftoverOfPacks } from './leftover-cost.js';
 import { otherTool, pairs, perBase, stepAt, widthCost } from './measured-pairs.js';
 import type { OfferContext } from './offer-context.js';
 import { OfferList, reach } from './offer-list.js';
+import { isStandIn } from './piece-offer.js';
 import { addPinch } from './pinch-offer.js';
 import { addUnchecked } from './unchecked-weight.js';
 
@@ -144,7 +145,8 @@ function addOwnMeasure(list: OfferList, demand: Demand, sold: Sold | null, conte
 function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const { food, reading, need } = demand;
   const unit = reading.amounts[0]?.unit ?? 'g';
-  const plain = reading.pack === null && !isCounted(demand);
+  // Pounds of a fruit may be pounds of another, its juice is measured out.
+  const plain = reading.pack === null && !isCounted(demand) && !(food?.pours === true && isStandIn(demand));
   const dimension = plain ? (dimensionOf(unit) === 'mass' ? 'mass' : 'volume') : food?.pours ? 'volume' : 'mass';
   const marked = marksOn(food, native) !== null;
   const weighed = dimension === 'mass' ? atLeastOneStep(need, food, kitchen) : need;

@@ -76,7 +76,7 @@ function worded(line: Line, own: readonly Chosen[], { native, kitchen, ownWeight
     return standInEdits(line, foods, kitchen);
   }
   const edits = [
-    ...amountInWords(line, first.stated, kitchen, { native, kitchen, ownWeights }),
+    ...amountInWords(line, first.stated, kitchen, { conversion: { native, kitchen, ownWeights }, share: first.share }),
     ...nameInWords(line, first.stated, kitchen),
   ];
   return { together: edits, alone: [edits], names: [] };

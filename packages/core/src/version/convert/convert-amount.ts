@@ -77,7 +77,7 @@ export function convertWeighed(
   const written = statedIn(reading);
   const unit = written?.statements[0]?.[0]?.unit ?? 'g';
   const stated: Stated = { statements: [], pack: null, eggSize: null, approx: written?.approx ?? false };
-  const dimension = written?.pack == null ? dimensionOf(unit) : 'mass';
+  const dimension = food.pours ? 'volume' : written?.pack == null ? dimensionOf(unit) : 'mass';
   const pieces = dimension === 'count' ? inPieces(ends, food, stated.approx) : null;
   if (pieces !== null) return pieces;
   const amount: WeighedAmount = { ...ends, dimension, drainedGrams: null, pack: null, count: null };

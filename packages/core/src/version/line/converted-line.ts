@@ -33,7 +33,7 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const drift = conversion.eggs?.loose.has(reading) ? null : driftOf(weighed, chosen);
   const found = problems.length > 0 ? problems : farOff(line, drift, stated);
   const edits = [
-    ...amountInWords(line, stated, kitchen, conversion),
+    ...amountInWords(line, stated, kitchen, { conversion, share: drift?.plus(1) ?? null }),
     ...nameInWords(line, stated, kitchen),
     ...furtherInWords(line, conversion),
   ];

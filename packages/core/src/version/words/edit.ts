@@ -31,6 +31,19 @@ export function amountEdits(reading: LineReading, text: string): Edit[] {
     const trailing = took.length - took.trimEnd().length;
     const next = reading.text[span.end];
     const glued = trailing === 0 && next !== undefined && /[\p{L}\p{N}]/u.test(next);
-    return { ...span, text: took.slice(0, leading) + text + took.slice(took.length - trailing) + (glued ? ' ' : '') };
+    return {
+      ...span,
+      text:
+        took.slice(0, leading) +
+        likeWritten(text, took[leading]) +
+        took.slice(took.length - trailing) +
+        (glued ? ' ' : ''),
+    };
   });
+}
+
+/** A capital at the head of a sentence stays one: `About 60 ml`. Units are no words. */
+function likeWritten(text: string, first = ''): string {
+  const isCapital = first !== first.toLowerCase() && text.startsWith('about ');
+  return isCapital ? `A${text.slice(1)}` : text;
 }

@@ -12,14 +12,16 @@ import type { Conversion } from '../convert/convert-amount.js';
 import { land, stateMeasure } from '../convert/land.js';
 
 /**
- * The food that a further quantity is of: the line's own (`plus 1 tbsp`), or what it names behind an `or` (`or ¾ cup oil`). What is named
- * there and not known has no density, so that a volume stays one.
+ * The food that a further quantity is of: what is named behind it (`or ¾ cup oil`, `in 130 ml of lemon juice`), else the line's own (`plus
+ * 1 tbsp`). What an `or` names and is not known has no density, so that a volume stays one.
  */
 export function foodOfFurther({ span }: Quantity, line: Line, { foods, native }: Conversion): Food | null {
   const before = line.text.slice(0, span.start).trimEnd();
-  if (foods === undefined || !/[\s,(]or$/i.test(before)) return line.food;
-  const words = /^[^,;()]*/u.exec(line.text.slice(span.end))?.[0].trim() ?? '';
-  return words === '' ? line.food : findFood(words, foods, native.id);
+  if (foods === undefined) return line.food;
+  const words = /^[^,;()]*/u.exec(line.text.slice(span.end))?.[0].trim().replace(/^of /i, '') ?? '';
+  if (words === '') return line.food;
+  const named = findFood(words, foods, native.id);
+  return /[\s,(]or$/i.test(before) ? named : (named ?? line.food);
 }
 
 /**

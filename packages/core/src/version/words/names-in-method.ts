@@ -1,3 +1,4 @@
+import { areSpeltAlike } from '../../food/spelling.js';
 import type { Line } from '../../recipe/recipe.js';
 import { servedBy } from '../foods-in.js';
 import type { Edit, VersionLine, VersionPart, VersionSteps } from '../version.js';
@@ -33,13 +34,16 @@ function inBracketsOf(line: VersionLine, all: readonly VersionLine[], says: (nam
   };
 }
 
-/** Behind the words that take the name's place, or the whole line's; `granulated sugar` says the method's `sugar` itself. */
+/**
+ * Behind the words that take the name's place, or the whole line's; `granulated sugar` says the method's `sugar` itself, and chilli flakes
+ * are chili flakes.
+ */
 function bracketed(edits: readonly Edit[], { name, text }: Line, bracket: string): Edit[] {
   const said = name?.text ?? '';
   return edits.map((edit) => {
     const isWhole = edit.start === 0 && edit.end === text.length && !edit.text.startsWith('(');
     const isName = name !== null && edit.start === name.span.start;
-    const isNew = edit.text !== '' && !hasWords(edit.text, said);
+    const isNew = edit.text !== '' && !hasWords(edit.text, said) && !areSpeltAlike(edit.text, said);
     return isNew && (isName || isWhole) ? { ...edit, text: `${edit.text}${bracket}` } : edit;
   });
 }

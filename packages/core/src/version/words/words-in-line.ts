@@ -2,6 +2,7 @@ import type { LineReading, Quantity } from '../../amount/reading.js';
 import { isMassUnit } from '../../amount/size.js';
 import { firstStatement, type Stated, sameStated, statedIn } from '../../amount/stated.js';
 import { writeStated, writeStatement, writeTerm } from '../../amount/write.js';
+import type { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import { type HowMany, inNumber, translateName } from '../../food/name.js';
 import { partOfEgg, sameEggs } from '../../kitchen/egg.js';
@@ -17,9 +18,23 @@ import { amountEdits } from './edit.js';
 import { eggSizeInWords, withoutEggSize } from './egg-size-in-words.js';
 import { convertFurther, foodOfFurther } from './further.js';
 import { hasWords } from './has-words.js';
+import { keptCounts } from './kept-counts.js';
+import { packedInWords } from './packed-in-words.js';
+
+/** How an amount came to be another one. */
+export interface Restated {
+  conversion?: Conversion;
+  /** The amount there over the native one; null where that is not known. */
+  share?: Exact | null;
+}
 
 /** What to replace in a line's words so that it states another amount. */
-export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitchen, conversion?: Conversion): Edit[] {
+export function amountInWords(
+  line: Line,
+  stated: Stated | null,
+  kitchen: Kitchen,
+  { conversion, share = null }: Restated = {},
+): Edit[] {
   if (stated === null || line.reading.amounts.length === 0) return [];
   const isEgg = partOfEgg(line.food) !== null && stated.pack === null;
   const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
@@ -31,8 +46,17 @@ export function amountInWords(line: Line, stated: Stated | null, kitchen: Kitche
   const edits =
     stands && isSayable
       ? [...(counted ?? []), ...againInWords(line, conversion)]
-      : (counted ?? sizeBehind(line, stated) ?? amountEdits(line.reading, writeStated(spoken, kitchen)));
-  return [...edits, ...(size?.edits ?? (isEgg ? withoutEggSize(line) : []))];
+      : (counted ?? sizeBehind(line, stated) ?? rewritten(line, writeStated(spoken, kitchen), share));
+  const packed = stands && isSayable ? [] : packedInWords(line, stated);
+  return [...edits, ...packed, ...(size?.edits ?? (isEgg ? withoutEggSize(line) : []))];
+}
+
+/** Another amount in the place of the author's; how many pieces that is stays said. */
+function rewritten(line: Line, text: string, share: Exact | null): Edit[] {
+  const kept = keptCounts(line, share);
+  return amountEdits(line.reading, text).filter(
+    (edit) => !kept.some(({ start, end }) => start === edit.start && end === edit.end),
+  );
 }
 
 /** Pieces whose weight stands behind them: the number and the weight are replaced where they stand. Null where it stands before them. */
@@ -73,8 +97,9 @@ export function nameInWords(line: Line, stated: Stated | null, kitchen: Kitchen)
   const translated = nameBehindCountWord(line, kitchen) ?? translateName(food, spoken, kitchen.id, howMany(reading));
   const [was, is] = [severalIn(statedIn(reading)), severalIn(stated)];
   const renumbered = was === null || is === null || was === is ? null : inNumber(food, translated ?? written, is);
-  const text = renumbered ?? translated;
-  if (text === null) return [];
+  const named = renumbered ?? translated;
+  if (named === null) return [];
+  const text = saidOnce(named, line.text.slice(0, span.start), line.text.slice(span.end));
   return [{ start: span.start, end: span.end + saidInBrackets(line.text.slice(span.end), text), text }];
 }
 
@@ -96,6 +121,15 @@ function isBeaten({ reading, food }: Line, stated: Stated | null): boolean {
 function beatenName({ text }: Line, food: Food, written: string): string {
   const one = inNumber(food, written, false) ?? written;
   return partOfEgg(food)?.equals(1) && !/\b(?:beaten|whisked)\b/i.test(text) ? `beaten ${one}` : one;
+}
+
+/** A name without the words that its line says beside it: no `fresh fresh coriander`, nor `pasta shells shells`. */
+function saidOnce(name: string, before: string, behind: string): string {
+  const [first = '', ...others] = name.split(' ');
+  if (others.length > 0 && ` ${before.toLowerCase()}`.endsWith(` ${first.toLowerCase()} `)) return others.join(' ');
+  const last = others.at(-1)?.toLowerCase();
+  const next = /^ (\p{L}+)/u.exec(behind)?.[1]?.toLowerCase();
+  return last !== undefined && last === next ? [first, ...others.slice(0, -1)].join(' ') : name;
 }
 
 /** How long a bracket behind a name is that says the very word that takes its place: `cilantro (coriander)`. */
