@@ -106,9 +106,9 @@ export function isBroken({ native, version, limit }: RatioReport): boolean {
 }
 
 /** Whether a line asks for more than what is bought for it holds, by labels in its own kind of unit; half a per cent is no more. */
-export function isShort({ bought, stated, chosen: { grams } }: VersionLine): boolean {
+export function isShort({ bought, boughtWith, stated, chosen: { grams } }: VersionLine): boolean {
   const term = stated?.statements[0]?.[0];
-  if (bought === null || term === undefined || grams === null) return false;
+  if (bought === null || boughtWith !== null || term === undefined || grams === null) return false;
   const packs = bought.packs.map(({ count: times, pack }) => ({ times, pack }));
   if (stated?.pack != null && packs.length > 0)
     return packs.every(({ times, pack }) => pack.word !== stated.pack?.word || term.low.gt(times));

@@ -18,4 +18,15 @@ describe('awkward-leftover', () => {
   test.for(['568 ml whole milk', '100 g plain flour', '2 bay leaves'])('says nothing of `%s`', (line) => {
     expect(said(ukLines(line), 'awkward-leftover')).toEqual([]);
   });
+
+  test('is judged by what all lines leave together', () => {
+    const milk = (...amounts: string[]): string[] =>
+      said(ukLines(...amounts.map((amount) => `${amount} whole milk`)), 'awkward-leftover').map(({ text }) => text);
+    expect(milk('475 ml')).toHaveLength(1);
+    expect(milk('475 ml', '90 ml')).toEqual([]);
+    expect([...milk('300 ml'), ...milk('175 ml')]).toEqual([]);
+    expect(milk('300 ml', '175 ml')).toEqual([
+      expect.stringMatching(/^For `300 ml \+ 175 ml` a UK cook buys a 568 ml bottle of whole milk and has \d+ g left/u),
+    ]);
+  });
 });

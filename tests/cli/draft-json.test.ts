@@ -85,6 +85,22 @@ describe('retare draft --format json', () => {
     },
   );
 
+  test('buys once what two lines ask for', async () => {
+    const post = ':::ingredients{kitchen=us}\n- ½ cup heavy cream\n- ¾ cup heavy cream, whipped\n:::\n';
+    const { files } = await versionsOf(post, '--for', 'uk');
+    const [first, second] = files[0].versions[0].lines;
+    expect(first.buy).toEqual({
+      packs: [{ count: '1', size: '300', unit: 'ml', word: 'pot' }],
+      looseGrams: null,
+      pieces: null,
+    });
+    expect(second).toMatchObject({
+      buy: { packs: [], looseGrams: null, pieces: null },
+      leftover: { grams: '0' },
+      buyable: true,
+    });
+  });
+
   test('adds up an amount of two tools in the unit of the first', async () => {
     const { files } = await versionsOf(':::ingredients{kitchen=uk}\n- 265 ml milk\n:::\n', '--for', 'us');
     const [{ chosen }] = files[0].versions[0].lines;

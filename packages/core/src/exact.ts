@@ -23,3 +23,8 @@ export function ratioOf(part: Exact | null, whole: Exact | null): Exact | null {
 export function middleOf(low: Exact, high: Exact | null): Exact {
   return high === null ? low : low.times(high).sqrt();
 }
+
+/** The sum of what is taken of each. */
+export function sumOf<T>(all: readonly T[], of: (each: T) => Exact): Exact {
+  return all.reduce((sum, each) => sum.plus(of(each)), new Exact(0));
+}

@@ -79,6 +79,7 @@ export function piecesToBuy({ stated, bought, food }: VersionFood, kitchen: Kitc
 
 /** What to buy: packs, a weight, or pieces of the size that the line names; nothing where none is known. */
 export function toBuyWords(own: VersionFood, kitchen: Kitchen): string {
+  if (own.boughtWith !== null) return '(bought above)';
   if (own.bought !== null) return boughtInWords(own.bought, kitchen).join(' + ');
   const pieces = piecesToBuy(own, kitchen);
   const size = own.stated?.eggSize ?? null;

@@ -6,6 +6,7 @@ import { linesFor } from '../recipe/lines-for.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { bakingCautions, cautionsFor } from './cautions.js';
 import { eggsThere } from './egg/egg-lines.js';
+import { buyTogether } from './judge/buy-together.js';
 import { addedByAuthor } from './line/added-by-author.js';
 import { convertedLine } from './line/converted-line.js';
 import { writtenLine } from './line/written-line.js';
@@ -72,7 +73,12 @@ export function versionOfLines(recipe: Recipe, kitchenId: string, setting: Setti
 
 /** @param made Its cautions are those of how long it bakes. */
 function assembled({ recipe, kitchen }: Build, made: Omit<Version, 'recipe' | 'kitchen'>): Version {
-  const version: Version = { recipe, kitchen, ...made, parts: inBrackets(made.parts, made.steps) };
+  const version: Version = {
+    recipe,
+    kitchen,
+    ...made,
+    parts: inBrackets(buyTogether(made.parts, kitchen), made.steps),
+  };
   return { ...version, cautions: [...cautionsFor(version), ...made.cautions] };
 }
 

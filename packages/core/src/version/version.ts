@@ -44,8 +44,10 @@ export interface VersionFood {
   portion: Weighed;
   /** Chosen over native, less one; null where either is not known. */
   drift: Exact | null;
-  /** What to buy; null where nothing is known of it. */
+  /** What to buy, for all lines that ask for the food; null where nothing is known of it. */
   bought: Bought | null;
+  /** The line whose purchase holds this amount too, so that nothing more is bought for it; else null. */
+  boughtWith: Line | null;
 }
 
 /** A further food of a line, for lists that give it a line of its own. */

@@ -42,7 +42,7 @@ export function placeIngredients(
   ];
   if (first.version.recipe.preserve !== true) {
     for (const { version, part } of parts) {
-      const details = version.kitchen.id === native ? null : working(part, version.kitchen, native);
+      const details = version.kitchen.id === native ? null : working(part, version, native);
       if (details !== null) children.push(details);
     }
   }

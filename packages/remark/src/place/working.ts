@@ -1,10 +1,10 @@
 import {
-  type Bought,
   boughtInWords,
   dimensionOf,
   foodsIn,
   type Kitchen,
   type Stated,
+  type Version,
   type VersionFood,
   type VersionLine,
   type VersionPart,
@@ -23,8 +23,8 @@ import { marks } from './variants.js';
  *
  * @returns Null where nothing was worked out.
  */
-export function working(part: VersionPart, kitchen: Kitchen, native: string): RootContent | null {
-  const items = part.lines.flatMap((line) => workingOf(line, part, kitchen));
+export function working(part: VersionPart, version: Version, native: string): RootContent | null {
+  const items = part.lines.flatMap((line) => workingOf(line, part, version));
   if (items.length === 0) return null;
   const list: RootContent = {
     type: 'list',
@@ -39,16 +39,17 @@ export function working(part: VersionPart, kitchen: Kitchen, native: string): Ro
   const summary = wordsElement('summary', {}, [
     words(part.standing === 'converted' ? pageWords.working : pageWords.shopping),
   ]);
-  const { dataRetare, className = [] } = marks([kitchen.id], native);
+  const { dataRetare, className = [] } = marks([version.kitchen.id], native);
   return blockElement('details', { dataRetare, className: ['retare-working', ...className] }, [summary, list]);
 }
 
-function workingOf(line: VersionLine, part: VersionPart, kitchen: Kitchen): string[] {
+function workingOf(line: VersionLine, part: VersionPart, version: Version): string[] {
+  const { kitchen } = version;
   return foodsIn(line).flatMap((own) => {
     if (own.stated === null) return [];
     const parts = [
       part.standing === 'converted' ? conversion(line, own, own.stated, kitchen) : null,
-      shopping(own.bought, kitchen),
+      shopping(line, own, version),
     ].filter((each) => each !== null);
     return parts.length === 0 ? [] : [`${shownName(line, own, kitchen.id)}: ${parts.join('; ')}`];
   });
@@ -86,9 +87,20 @@ function exactWords({ grams, millilitres }: Weighed, unit: string): string | nul
   return millilitres === null ? null : `${millilitres.toDecimalPlaces(1)} ml`;
 }
 
-function shopping(bought: Bought | null, kitchen: Kitchen): string | null {
-  if (bought === null) return null;
+function shopping(line: VersionLine, own: VersionFood, version: Version): string | null {
+  const { bought, boughtWith } = own;
+  const { kitchen } = version;
+  if (bought === null || boughtWith !== null) return null;
   const left = bought.leftoverGrams.toDecimalPlaces(0);
   const leaves = left.greaterThan(0) ? `, which leaves ${massWords(left, kitchen)}` : '';
-  return `buy ${boughtInWords(bought, kitchen).join(' and ')}${leaves}`;
+  return `buy ${boughtInWords(bought, kitchen).join(' and ')}${forSeveral(line, own, version)}${leaves}`;
+}
+
+/** The amounts of several lines that one purchase is for; nothing is said of one. */
+function forSeveral({ line }: VersionLine, own: VersionFood, { parts, kitchen }: Version): string {
+  const others = parts
+    .flatMap(({ lines }) => lines.flatMap(foodsIn))
+    .filter(({ food, boughtWith }) => food === own.food && boughtWith === line);
+  const amounts = [own, ...others].flatMap(({ stated }) => (stated === null ? [] : [writeStated(stated, kitchen)]));
+  return others.length === 0 ? '' : `, for ${amounts.join(' + ')}`;
 }

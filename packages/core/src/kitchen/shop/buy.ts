@@ -1,5 +1,5 @@
 import { gramsIn } from '../../amount/size.js';
-import { Exact } from '../../exact.js';
+import { Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import type { Kitchen } from '../kitchen.js';
 import { equalPacks } from './equal-packs.js';
@@ -49,7 +49,7 @@ export function buy(grams: Exact, sold: Sold, stepGrams: Exact): Bought | null {
   if (sold.packs.length === 0) return null;
   const { counts, sorted } = leastLeft(grams.toNumber(), sold.packs);
   const packs = sorted.flatMap(({ pack }, index) => (counts[index] ? [{ count: counts[index], pack }] : []));
-  const total = packs.reduce((sum, { count, pack }) => sum.plus(contentsOf(pack).times(count)), new Exact(0));
+  const total = sumOf(packs, ({ count, pack }) => contentsOf(pack).times(count));
   return { packs, looseGrams: null, leftoverGrams: Exact.max(total.minus(grams), 0) };
 }
 

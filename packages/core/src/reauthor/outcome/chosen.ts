@@ -47,6 +47,7 @@ export function foodOf(
     stated: null,
     native: compared.need,
     drains: compared.drains,
+    boughtWith: null,
     chosen: weighed,
     portion: lines.length === 1 ? weighed : shareOf(weighed, portions[lines.indexOf(line)] ?? unweighed, low),
     drift: null,

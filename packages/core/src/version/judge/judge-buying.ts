@@ -1,6 +1,6 @@
 import { dimensionOf, isMassUnit } from '../../amount/size.js';
 import { type Stated, stateOne, statePacks } from '../../amount/stated.js';
-import { Exact } from '../../exact.js';
+import { Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import { partOfEgg } from '../../kitchen/egg.js';
 import { type Bought, counterStepGrams, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
@@ -36,7 +36,7 @@ export function judgeBuying(judged: Judged): Shopping {
     offStep(judged, food, sold);
   if (problem !== null) return { bought: null, problem };
   const bought = shopFor(judged.stated, judged.weighed, food, judged.kitchen);
-  return { bought, problem: bought === null ? null : leftover(judged, food, bought) };
+  return { bought, problem: bought === null ? null : awkwardLeftover(judged.text, food, bought) };
 }
 
 /** A size on the label that no shop there has. */
@@ -125,8 +125,8 @@ function distance(pack: Pack, grams: Exact): Exact {
 }
 
 /** A remainder that spoils, or that is too little to keep. Packs that stand in a cupboard are no remainder. */
-function leftover({ text }: Judged, food: Food, bought: Bought): Problem | null {
-  const total = bought.packs.reduce((sum, { count, pack }) => sum.plus(pack.grams.times(count)), new Exact(0));
+export function awkwardLeftover(text: string, food: Food, bought: Bought): Problem | null {
+  const total = sumOf(bought.packs, ({ count, pack }) => pack.grams.times(count));
   const remainder = remainderOf(food.keeps, total.toNumber(), bought.leftoverGrams.toNumber());
   if (remainder === 'none' || remainder === 'keeps') return null;
   const spoils = remainder === 'spoils';

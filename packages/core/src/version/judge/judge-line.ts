@@ -36,7 +36,7 @@ export function judgeLine(
 }
 
 /** What is read there: the author's words in the author's kitchen, ours in another. */
-function writtenAs(line: Line, stated: Stated, kitchen: Kitchen): string {
+export function writtenAs(line: Line, stated: Stated, kitchen: Kitchen): string {
   const span = amountSpan(line);
   const same = sameStated(statedIn(line.reading), stated);
   return same ? line.text.slice(span.start, span.end).trim() : writeStated(stated, kitchen);

@@ -1,6 +1,6 @@
 import { dimensionOf } from '../../amount/size.js';
 import type { Stated } from '../../amount/stated.js';
-import { Exact } from '../../exact.js';
+import { type Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
@@ -83,8 +83,7 @@ function piecesOf({ packs, byPieces }: PiecePacks, count: Exact, kitchen: Kitche
     const same = packs[byPieces.packs.indexOf(pack)];
     return same === undefined ? [] : [{ count: times, pack: same }];
   });
-  const sum = (each: (pack: Pack) => Exact): Exact =>
-    own.reduce((total, { count: times, pack }) => total.plus(each(pack).times(times)), new Exact(0));
+  const sum = (each: (pack: Pack) => Exact): Exact => sumOf(own, ({ count: times, pack }) => each(pack).times(times));
   const left = bought.leftoverGrams.dividedBy(sum(({ size }) => size));
   return { packs: own, looseGrams: null, leftoverGrams: left.times(sum(({ grams }) => grams)) };
 }

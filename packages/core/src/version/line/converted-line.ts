@@ -48,6 +48,7 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
     native: weighed,
     chosen,
     drains: null,
+    boughtWith: null,
     portion: chosen,
     drift,
     bought,

@@ -53,6 +53,7 @@ export function standInLine(
       native: need,
       chosen: weighed,
       drains: null,
+      boughtWith: null,
       portion: weighed,
       drift: driftOf(need, weighed),
       bought: judged[at]?.bought ?? null,

@@ -29,6 +29,7 @@ export function writtenLine(line: Line, kitchen: Kitchen, ownWeights: StatedWeig
     native: weighed,
     chosen: weighed,
     drains: null,
+    boughtWith: null,
     portion: weighed,
     drift: null,
     bought,

@@ -1,4 +1,4 @@
-import { Exact, ratioOf } from '../../exact.js';
+import { Exact, ratioOf, sumOf } from '../../exact.js';
 import type { StatedWeights, Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
@@ -45,6 +45,6 @@ function weighMention(mention: AmountMention, line: Line, native: Kitchen, ownWe
 
 /** Whether several shares together are the whole line. */
 export function usesAllOf(shares: readonly Share[]): boolean {
-  const total = shares.reduce((sum, { fraction }) => sum.plus(fraction), new Exact(0));
+  const total = sumOf(shares, ({ fraction }) => fraction);
   return shares.length > 1 && total.minus(1).abs().lessThanOrEqualTo(usesUp);
 }
