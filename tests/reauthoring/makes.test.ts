@@ -1,5 +1,6 @@
 import { isRefusal, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { leastGrowth } from '../growth.ts';
 import { panOf, recipeOf } from './recipe-of.js';
 import { kitchenIds, setting } from './setting.js';
 
@@ -118,14 +119,11 @@ test('a cake is as large as the pan that was chosen for it', () => {
 });
 
 test('a long text of numbers is read in linear time', () => {
-  const time = (length: number): number => {
-    const text = '3 cups (2 loaves of 9-inch, about 4 dozen) '.repeat(length);
-    const start = performance.now();
-    makesIn(text, 'us', 'uk');
-    return performance.now() - start;
-  };
-  time(50);
-  const [short, long] = [Math.min(time(200), time(200), time(200)), Math.min(time(1600), time(1600))];
+  const textOf = (times: number): string => '3 cups (2 loaves of 9-inch, about 4 dozen) '.repeat(times);
+  const texts = [textOf(400), textOf(3200)];
   // Eight times as long; a quadratic reading would take sixty-four times.
-  expect(long / short).toBeLessThan(24);
+  const most = 24;
+  expect(leastGrowth((text) => makesIn(text, 'us', 'uk'), texts, { runs: 3, goodEnough: most })).toBeLessThanOrEqual(
+    most,
+  );
 });
