@@ -18,7 +18,7 @@ export {
 } from './amount/size.js';
 export { type Stated, statedIn, stateOne, type Term } from './amount/stated.js';
 export type * from './amount/unit.js';
-export { plural, writeNumber, writeStated, writeStatement, writeTerm } from './amount/write.js';
+export { plural, writeLabel, writeStated, writeStatement, writeTerm } from './amount/write.js';
 export { Exact } from './exact.js';
 export { allergensAdded, allergensOf } from './food/allergens.js';
 export { type FoundFood, findFood, findFoodIn } from './food/find/find.js';
@@ -63,6 +63,7 @@ export type { Infeasible, Obstacle } from './reauthor/infeasible/infeasible.js';
 export type { PanReport } from './reauthor/outcome/pan-report.js';
 export type { RatioReport } from './reauthor/outcome/ratio-report.js';
 export { type AuthoredContext, type AuthoredRatio, ratiosOfVersion } from './reauthor/ratio/authored-ratios.js';
+export { isBent } from './reauthor/ratio/constraint.js';
 export { matchLines } from './reauthor/ratio/match-lines.js';
 export {
   isRefusal,
@@ -92,4 +93,5 @@ export { boughtInWords } from './version/words/bought-in-words.js';
 export { applyEdits, sorted } from './version/words/edit.js';
 export { panCount } from './version/words/pan-in-words.js';
 export { listed, oneOf } from './words/listed.js';
+export { percentWords } from './words/percent-words.js';
 export { withArticle } from './words/with-article.js';

@@ -1,4 +1,13 @@
-import { type AuthoredRatio, Exact, type Ingredients, type Kitchen, ratiosOfVersion, writeStated } from '@retare/core';
+import {
+  type AuthoredRatio,
+  Exact,
+  type Ingredients,
+  isBent,
+  type Kitchen,
+  percentWords,
+  ratiosOfVersion,
+  writeStated,
+} from '@retare/core';
 import type { Larder, Settings } from '@retare/larder';
 import { openingLine, placeOf, type RecipeReading, settingOf } from 'remark-retare';
 import type { Position } from 'unist';
@@ -16,7 +25,7 @@ export function ratioDrifts(reading: RecipeReading, larder: Larder, settings: Se
       const kitchen = larder.kitchens.get(block.kitchen);
       if (kitchen === undefined) return [];
       return ratiosOfVersion(part, block, { recipe, setting })
-        .filter(({ drift, limit }) => Math.abs(drift) > limit + 1e-9)
+        .filter(isBent)
         .flatMap((ratio) => bent(ratio, block, kitchen, reading, settings));
     }),
   );
@@ -47,7 +56,7 @@ function bent(
 function inWords(ratio: AuthoredRatio, { adjective }: Kitchen): string {
   const { drift, limit } = ratio;
   const { what, to } = sidesOf(ratio);
-  const [by, most] = percents(Math.abs(drift), limit);
+  const [by, most] = percentWords(Math.abs(drift), limit);
   if (ratio.version === 0)
     return `This ${adjective} version leaves out ${what}, and its native ratio${to} may drift by ${most} only`;
   const are = isPlural(ratio, what) ? 'are' : 'is';
@@ -68,15 +77,6 @@ function sidesOf({ name, lines, nativeLines }: AuthoredRatio): { what: string; t
 function isPlural({ lines }: AuthoredRatio, what: string): boolean {
   const names = lines.flatMap(({ food }) => Object.values(food?.names ?? {}).flat());
   return names.some(({ one, many }) => one !== many && what.toLowerCase().endsWith(many));
-}
-
-/** Two shares as percentages, with as many digits as tell them apart. */
-function percents(one: number, other: number): [string, string] {
-  for (const digits of [0, 1, 2]) {
-    const [first, second] = [one, other].map((share) => new Exact(share).times(100).toDecimalPlaces(digits).toString());
-    if (first !== second || digits === 2) return [`${first} %`, `${second} %`];
-  }
-  throw new RangeError('Two digits are always reached.');
 }
 
 /** `native 2.05 g in 100 g, here 2.34 g` */

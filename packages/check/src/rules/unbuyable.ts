@@ -1,4 +1,4 @@
-import type { Kitchen, Problem } from '@retare/core';
+import { type Kitchen, type Problem, writeTerm } from '@retare/core';
 import type { Rule, RuleWords } from '../rule.js';
 import { foodName, packWords, writeInstead, writtenFor } from './words.js';
 
@@ -38,7 +38,8 @@ function words(problem: Unbuyable, kitchen: Kitchen, expected: string[]): Pick<R
         text: `${shops} sell ${name} whole, so \`${problem.text}\` of them cannot be bought. ${writeInstead(expected, 'Re-author the line')}`,
       };
     case 'counter-step': {
-      const step = writtenFor(kitchen, [counterStep(kitchen)])[0] ?? '';
+      const { step: low, unit } = kitchen.counter;
+      const step = writeTerm({ low, high: null, unit });
       return {
         text: `${shops} weigh off ${name} in steps of ${step}, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}`,
       };
@@ -54,13 +55,4 @@ function standIns(problem: Extract<Unbuyable, { reason: 'not-sold' }>): string {
         .join(' and '),
     )
     .join(', or with ');
-}
-
-function counterStep(kitchen: Kitchen): Parameters<typeof writtenFor>[1][number] {
-  return {
-    statements: [[{ low: kitchen.counter.step, high: null, unit: kitchen.counter.unit }]],
-    pack: null,
-    eggSize: null,
-    approx: false,
-  };
 }

@@ -8,7 +8,7 @@ import {
   plural,
   type Stated,
   withArticle,
-  writeNumber,
+  writeLabel,
   writeStated,
 } from '@retare/core';
 
@@ -38,24 +38,15 @@ export function packWords(packs: readonly Pack[]): string {
 /** Packs of one word, all counted or none. */
 function sizesOf(packs: readonly Pack[]): string {
   const word = plural(packs[0]?.word || 'pack');
-  if (packs[0]?.unit === 'count') {
-    return `${word} of ${listed(
-      packs.map(({ size }) => writeNumber(size, 'count')),
-      'and',
-    )}`;
-  }
-  return `${listed(packs.map(sizeOf), 'and')} ${word}`;
-}
-
-function sizeOf({ size, unit }: Pack): string {
-  return `${writeNumber(size, unit)} ${unit === 'floz' ? 'fl oz' : unit}`;
+  const sizes = listed(packs.map(writeLabel), 'and');
+  return packs[0]?.unit === 'count' ? `${word} of ${sizes}` : `${sizes} ${word}`;
 }
 
 /** `a 400 g tin`, `an 8 oz pack`, `a box of 6` */
 export function onePack(pack: Pack): string {
   const word = pack.word || 'pack';
-  if (pack.unit === 'count') return `a ${word} of ${writeNumber(pack.size, 'count')}`;
-  const size = sizeOf(pack);
+  const size = writeLabel(pack);
+  if (pack.unit === 'count') return `a ${word} of ${size}`;
   return `${/^(8|11|18)(\D|$)/.test(size) ? 'an' : 'a'} ${size} ${word}`;
 }
 

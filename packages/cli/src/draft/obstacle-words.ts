@@ -6,13 +6,13 @@ import {
   listed,
   nameIn,
   type Obstacle,
+  percentWords,
   soldIn,
   withArticle,
-  writeNumber,
+  writeLabel,
 } from '@retare/core';
 import type { DraftRefusal } from './draft-post.js';
 import { nativeWords } from './line-words.js';
-import { percentWords } from './percent-words.js';
 
 /** What stands in the way of any version, for its author. */
 export function obstacleWords(obstacle: Obstacle, kitchen: Kitchen): string {
@@ -61,9 +61,7 @@ function noAmountWords(
 
 /** What stands on the packs, and what the nearest comes to where none says so: `160 ml, 400 ml (the nearest 162 g)`. */
 function labels(sold: ReturnType<typeof soldIn>, nearest: string): string {
-  const written = (sold?.packs ?? []).map(
-    ({ size, unit }) => `${writeNumber(size, unit)} ${unit === 'floz' ? 'fl oz' : unit}`,
-  );
+  const written = (sold?.packs ?? []).map(writeLabel);
   const all = written.join(', ');
   if (all === '' || nearest === '' || written.includes(nearest)) return all === '' ? nearest : all;
   return `${all} (the nearest ${nearest})`;

@@ -14,7 +14,7 @@ import {
 import { linesInDoubt } from './in-doubt.js';
 import { exactAmount, exactWords, leftoverWords, nativeWords, standInName, toBuyWords } from './line-words.js';
 import { leastChangeWords, obstacleWords } from './obstacle-words.js';
-import { signedPercent } from './percent-words.js';
+import { signedPercent } from './signed-percent.js';
 import { table } from './table.js';
 
 /** Why a version is as it is, in words and tables. */

@@ -90,7 +90,7 @@ function writeMixed(value: Exact): string | null {
 }
 
 /** A unit's written form for a number of it; empty for `count`. */
-export function writeUnit(unit: UnitId, value: Exact): string {
+function writeUnit(unit: UnitId, value: Exact): string {
   if (unit === 'count') return '';
   const [one, many] = words[unit] ?? [unit, unit];
   return value.greaterThan(1) ? many : one;
@@ -146,20 +146,26 @@ function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, k
     return writeTerm({ low: low.times(pack.size), high: high?.times(pack.size) ?? null, unit: 'count' });
   }
   const counted = writeTerm({ ...count, unit: 'count' });
-  const [low, high] = [
-    writeLabel(pack.size, pack.unit),
-    pack.sizeHigh == null ? null : writeLabel(pack.sizeHigh, pack.unit),
-  ];
-  const size = high === null ? low : `${low}–${high}`;
-  const unit = writeUnit(pack.unit, pack.size);
+  const low = labelNumber(pack.size, pack.unit);
+  const size = pack.sizeHigh == null ? low : `${low}–${labelNumber(pack.sizeHigh, pack.unit)}`;
+  const unit = labelUnit(pack.unit);
   const word = (count.high ?? count.low).greaterThan(1) ? plural(pack.word) : pack.word;
   if (kitchen.writes.packs === 'times') return `${counted} × ${size} ${unit} ${word}`.trimEnd();
   return `${counted} (${size}-${unit}) ${word}`.trimEnd();
 }
 
-/** A size as it stands on the label, with all its digits: `1.136` litres, `0.035` oz. */
-function writeLabel(size: Exact, unit: UnitId): string {
+/** A size as it stands on the label, with all its digits: `400 g`, `1.136 l`, `8 fl oz`; of pieces their number. */
+export function writeLabel({ size, unit }: { size: Exact; unit: UnitId }): string {
+  return `${labelNumber(size, unit)} ${labelUnit(unit)}`.trimEnd();
+}
+
+function labelNumber(size: Exact, unit: UnitId): string {
   return (fractional.has(unit) ? writeMixed(size) : null) ?? size.toString();
+}
+
+/** In the singular: a 2 quart carton. */
+function labelUnit(unit: UnitId): string {
+  return writeUnit(unit, new Exact(1));
 }
 
 /** Plural of a container word: all are regular but the loaf. */

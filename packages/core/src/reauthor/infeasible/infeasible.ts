@@ -2,6 +2,7 @@ import type { Food } from '../../food/food.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import type { Line } from '../../recipe/recipe.js';
 import { chosenRatios } from '../ratio/chosen-ratios.js';
+import { isBent } from '../ratio/constraint.js';
 import { anchorFactors, native } from '../search/batch-factors.js';
 import type { Choice, Demand } from '../search/demand.js';
 import type { PartPlan } from '../search/part-plan.js';
@@ -157,6 +158,6 @@ type Bent = InTheWay['ratios'][number] & { drift: number };
 function bentIn(plans: readonly PartPlan[], solution: Solution): Bent[] {
   return chosenRatios(plans, solution).flatMap(({ plan: { part, demands }, ratio, value, limit }): Bent[] => {
     const drift = value === null ? 0 : value / ratio.native - 1;
-    return Math.abs(drift) <= limit + 1e-9 ? [] : [{ ratio, part: part.native.label, demands, drift, limit }];
+    return isBent({ drift, limit }) ? [{ ratio, part: part.native.label, demands, drift, limit }] : [];
   });
 }

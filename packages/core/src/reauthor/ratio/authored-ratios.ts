@@ -14,7 +14,7 @@ import type { DemandContext } from '../search/demands-of.js';
 import { exactShare } from '../search/exact-share.js';
 import { planPart } from '../search/part-plan.js';
 import { defaultWeights } from '../weights.js';
-import { type GuardedRatio, limitAt, type Mass, type Side } from './constraint.js';
+import { type GuardedRatio, isBent, limitAt, type Mass, type Side } from './constraint.js';
 import { contentsOf } from './contents.js';
 import { matchLines } from './match-lines.js';
 
@@ -220,7 +220,7 @@ function insteadOf(held: Held, native: number, ratio: GuardedRatio, comparison: 
   const changed = comparison.held.map((each) => (each === held ? { ...each, grams: again } : each));
   const below = over(ratio.below, changed);
   const drift = over(ratio.above, changed) / below / native - 1;
-  return Math.abs(drift) <= limitAt(ratio, below) ? stated : null;
+  return isBent({ drift, limit: limitAt(ratio, below) }) ? null : stated;
 }
 
 /** Grams of one line at which the ratio is the native one, all others as they are; null where none would do. */

@@ -47,6 +47,11 @@ export function limitAt({ limit, halfStep, native }: GuardedRatio, below: number
   return wanted === 0 ? limit : Math.max(limit, halfStep / wanted);
 }
 
+/** Whether a ratio drifts beyond its limit: floats must not refuse what is exactly on it. */
+export function isBent({ drift, limit }: { drift: number; limit: number }): boolean {
+  return Math.abs(drift) > limit + 1e-9;
+}
+
 /** A ratio's two sides as linear limits on the grams chosen. */
 export function constraintsOf(ratios: readonly GuardedRatio[], batch: number): Constraint[] {
   return ratios.flatMap((ratio, index) => {

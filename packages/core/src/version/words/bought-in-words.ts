@@ -1,5 +1,5 @@
 import { gramsIn } from '../../amount/size.js';
-import { plural, writeNumber, writeTerm } from '../../amount/write.js';
+import { plural, writeLabel, writeTerm } from '../../amount/write.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Bought } from '../../kitchen/shop/buy.js';
 
@@ -14,7 +14,6 @@ export function boughtInWords({ packs, looseGrams }: Bought, { counter }: Kitche
     const words = count === 1 ? word : plural(word);
     // A bunch is a piece, not a size.
     if (unit === 'count' && size.equals(1)) return `${count} ${words}`;
-    const label = unit === 'count' ? '' : ` ${unit === 'floz' ? 'fl oz' : unit}`;
-    return `${count} × ${writeNumber(size, unit)}${label} ${words}`.trim();
+    return `${count} × ${writeLabel({ size, unit })} ${words}`.trim();
   });
 }
