@@ -6,6 +6,7 @@ test('the package exports what it says, and no more', () => {
     'checkFiles',
     'checkPost',
     'jsonReport',
+    'packWords',
     'parsePost',
     'preserveQuestion',
     'summarise',

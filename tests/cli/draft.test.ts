@@ -277,14 +277,39 @@ describe('what cannot be drafted', () => {
     expect(blocksIn(out)).toEqual([]);
     expect(out).toContain('No version keeps every guarded ratio and can be bought and measured.');
     expect(out).toMatch(
-      /^- .* would drift by [−+][\d.]+ %; its limit is [\d.]+ %, and there is powdered gelatine in whole packs of 12 g only$/mu,
+      /^- .* would drift by [−+][\d.]+ %; its limit is [\d.]+ %, and there is powdered gelatine in whole 12 g sachets only$/mu,
     );
-    expect(out).toMatch(/^- UK shops sell powdered gelatine in packs of 12 g, and the batch asks for 7\.09 g$/mu);
+    expect(out).toMatch(/^- UK shops sell powdered gelatine in 12 g sachets, and the batch asks for 7\.09 g$/mu);
     expect(out).toMatch(
       /^The least change that would help: write `2¾ tsp` for `1 \(¼-oz\) envelope` of unflavored gelatin in the native lines\.$/mu,
     );
     expect(err).toContain('Nothing was written.');
     expect(after).toBe(setMilk);
+  });
+
+  test.for([
+    [
+      'us',
+      'uk',
+      '½ chicken bouillon cube',
+      'no number of chicken stock cubes in place of chicken bouillon cube that a UK cook can buy comes nearer than 5 g, and the batch asks for 2.4 g',
+    ],
+    [
+      'us',
+      'ca',
+      '½ chicken bouillon cube',
+      'no number of chicken bouillon cubes in place of chicken bouillon cube that a Canadian cook can buy comes nearer than 5 g, and the batch asks for 2.4 g',
+    ],
+    [
+      'us',
+      'ca',
+      '½ cup sweetened condensed milk',
+      'Canadian shops sell sweetened condensed milk in 300 ml cans, of which 388 g comes nearest, and the batch asks for 153 g',
+    ],
+    ['us', 'au', '¾ cup tomato soup', 'Australian shops sell tomato soup in 420 g cans, and the batch asks for 188 g'],
+  ] as const)('says how the shops sell what stands in the way: %s to %s, %s', async ([from, to, line, said]) => {
+    const { out } = await draft(`:::ingredients{kitchen=${from}}\n- ${line}\n- 500 g kale\n:::\n`, '--for', to);
+    expect(out).toContain(`\n- ${said}\n`);
   });
 
   test('is what the check would refuse, and the reason is given', async () => {

@@ -36,6 +36,13 @@ describe('a food of which nobody fills a cup, in a kitchen without a scale', () 
     expect(textOf(converted(line, from, to))).toBe(becomes);
   });
 
+  test('is called a bunch where it comes in bunches', () => {
+    // 200 g of kale and 60 g of parsley a bunch: the larder's, from memory.
+    const [kale, parsley] = reauthored(['400 g kale', '60 g parsley'], 'uk', 'us');
+    expect([kale, parsley]).toEqual(['2 bunches kale', '1 bunch parsley']);
+    expect(rulesOf(converted('2 bunches kale', 'us', 'us-scale'))).toEqual([]);
+  });
+
   test('comes in parts of packs with the other lines', () => {
     expect(reauthored(['200 g spaghetti', '150 g bacon', '2 onions'], 'uk', 'ca')[0]).toMatch(
       /^[½¼⅓⅔¾] \(\d+-g\) \w+ spaghetti$/,

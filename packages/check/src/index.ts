@@ -4,3 +4,4 @@ export type { FindingSeverity } from './finding.js';
 export { parsePost } from './parse-post.js';
 export { type PreserveQuestion, preserveQuestion } from './preserve-question.js';
 export { type JsonFinding, jsonReport, type Summary, summarise, summaryLine, textReport } from './report.js';
+export { packWords } from './rules/words.js';

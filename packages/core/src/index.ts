@@ -81,6 +81,7 @@ export type * from './recipe/recipe.js';
 export { type Moved, movedSince } from './recipe/stale.js';
 export { versionFor } from './version/build-version.js';
 export { type Conversion, convertAmount } from './version/convert/convert-amount.js';
+export { isHalved } from './version/convert/whole-packs.js';
 export { foodsIn, servedBy } from './version/foods-in.js';
 export { shopFor } from './version/judge/shop.js';
 export type * from './version/problem.js';

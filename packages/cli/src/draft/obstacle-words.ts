@@ -1,11 +1,15 @@
+import { packWords } from '@retare/check';
 import {
   type Change,
+  type Food,
   type Infeasible,
+  isHalved,
   type Kitchen,
   type Line,
   listed,
   nameIn,
   type Obstacle,
+  type Pack,
   percentWords,
   soldIn,
   withArticle,
@@ -30,7 +34,7 @@ export function obstacleWords(obstacle: Obstacle, kitchen: Kitchen): string {
     case 'ratio': {
       const { name, part, drift, limit, whole } = obstacle;
       const [by, most] = percentWords(Math.abs(drift), limit);
-      const packs = whole.map((food) => `${nameIn(food, kitchen.id).many} in whole ${packWords(food, kitchen)}`);
+      const packs = whole.map((food) => wholeOnly(food, kitchen));
       const only = packs.length === 0 ? '' : `, and there is ${listed(packs, 'and')} only`;
       return `${ratioWords(name, part)} would drift by ${drift < 0 ? '−' : '+'}${by}; its limit is ${most}${only}`;
     }
@@ -47,29 +51,35 @@ function noAmountWords(
   const size = (value: number): string => `${Number(value.toPrecision(3))}${base === 'count' ? '' : ` ${base}`}`;
   const batch =
     batchFactor === 1 ? 'the batch' : `a batch of ${Number(batchFactor.toFixed(3))}, as the anchor sets it,`;
-  if (food?.role === 'egg' && pack !== null)
+  if (isCountedOut(food, kitchen) && pack !== null)
     return `no number of ${name}${anchor} that ${withArticle(kitchen)} cook can buy comes nearer than ${size(pack)}, and ${batch} asks for ${size(need)}`;
   const sold = food === null ? null : soldIn(food, kitchen.id);
-  if ((sold?.packs.length ?? 0) > 0) {
-    const packs = labels(sold, pack === null ? '' : size(pack));
-    return `${kitchen.adjective} shops sell ${name}${anchor} in packs of ${packs}, and ${batch} asks for ${size(need)}`;
+  if (sold !== null && sold.packs.length > 0) {
+    const packs = soldAs(sold.packs, pack === null ? '' : size(pack));
+    return `${kitchen.adjective} shops sell ${name}${anchor} in ${packs}, and ${batch} asks for ${size(need)}`;
   }
   return pack === null
     ? `nothing that ${withArticle(kitchen)} cook can buy or measure comes near to the ${name}${anchor.slice(0, -1)}`
     : `the nearest that ${withArticle(kitchen)} cook measures of ${name}${anchor} is ${size(pack)}, and ${batch} asks for ${size(need)}`;
 }
 
-/** What stands on the packs, and what the nearest comes to where none says so: `160 ml, 400 ml (the nearest 162 g)`. */
-function labels(sold: ReturnType<typeof soldIn>, nearest: string): string {
-  const written = (sold?.packs ?? []).map(writeLabel);
-  const all = written.join(', ');
-  if (all === '' || nearest === '' || written.includes(nearest)) return all === '' ? nearest : all;
-  return `${all} (the nearest ${nearest})`;
+/** `160 ml and 400 ml tins`, and what the nearest number of them comes to where no label says so. */
+function soldAs(packs: readonly Pack[], nearest: string): string {
+  const isOnLabel = packs.some((pack) => nearest === writeLabel(pack));
+  return `${packWords(packs)}${nearest === '' || isOnLabel ? '' : `, of which ${nearest} comes nearest`}`;
 }
 
-function packWords(food: Parameters<typeof nameIn>[0], kitchen: Kitchen): string {
+/** `chickpeas in whole 400 g tins only` */
+function wholeOnly(food: Food, kitchen: Kitchen): string {
   const packs = soldIn(food, kitchen.id)?.packs ?? [];
-  return packs.length === 0 ? 'pieces' : `packs of ${labels(soldIn(food, kitchen.id), '')}`;
+  const whole = packs.length > 0 && packs.every((pack) => isHalved(food, pack)) ? 'whole or half' : 'whole';
+  return `${nameIn(food, kitchen.id).many} in ${whole} ${packs.length === 0 ? 'pieces' : packWords(packs)}`;
+}
+
+/** Whether a cook counts out a food: eggs, stock cubes from a box of eight. */
+function isCountedOut(food: Food | null, kitchen: Kitchen): boolean {
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  return food?.role === 'egg' || (sold?.singly === true && sold.packs.every(({ unit }) => unit === 'count'));
 }
 
 /** The least that an author could change, in a sentence. */

@@ -140,8 +140,10 @@ export function writeStated(stated: Stated, kitchen: Kitchen): string {
 function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, kitchen: Kitchen): string {
   const count = terms[0];
   if (count === undefined) return '';
-  // A packet of 6 rolls is 6 rolls.
+  const word = (count.high ?? count.low).greaterThan(1) ? plural(pack.word) : pack.word;
   if (pack.unit === 'count') {
+    // A bunch is a bunch; a packet of 6 rolls is 6 rolls.
+    if (pack.size.equals(1)) return `${writeTerm({ ...count, unit: 'count' })} ${word}`.trimEnd();
     const { low, high } = count;
     return writeTerm({ low: low.times(pack.size), high: high?.times(pack.size) ?? null, unit: 'count' });
   }
@@ -149,7 +151,6 @@ function writePacks(terms: readonly Term[], pack: NonNullable<Stated['pack']>, k
   const low = labelNumber(pack.size, pack.unit);
   const size = pack.sizeHigh == null ? low : `${low}–${labelNumber(pack.sizeHigh, pack.unit)}`;
   const unit = labelUnit(pack.unit);
-  const word = (count.high ?? count.low).greaterThan(1) ? plural(pack.word) : pack.word;
   if (kitchen.writes.packs === 'times') return `${counted} × ${size} ${unit} ${word}`.trimEnd();
   return `${counted} (${size}-${unit}) ${word}`.trimEnd();
 }

@@ -26,7 +26,15 @@ export function standInOffer(demand: Demand, sold: Sold | null, context: OfferCo
     for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
       list.add(demand, meanOf(stated) * each, fixed, () => stated);
   }
-  return list.hasNear(demand.quantity) ? list.offer([], step * each) : measuredOffer(demand, sold, context);
+  const pieces = list.offer([], step * each);
+  if (list.hasNear(demand.quantity)) return pieces;
+  const measured = measuredOffer(demand, sold, context);
+  return farOff(measured, demand) < farOff(pieces, demand) ? measured : pieces;
+}
+
+/** How far the nearest choice is from the need, as a logarithm. */
+function farOff({ choices }: Offer, { quantity }: Demand): number {
+  return Math.min(...choices.map(({ log }) => Math.abs(log - Math.log(quantity))));
 }
 
 /** Units of which a cook takes a half. */
