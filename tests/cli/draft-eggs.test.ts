@@ -18,6 +18,8 @@ const posts = [
   { kitchen: 'us', lines: [...cups, '2 large eggs (100 g)'] },
   { kitchen: 'us', lines: ['1 cup sugar', '4 large egg whites', '¼ tsp cream of tartar'] },
   { kitchen: 'us', lines: [...cups, '1½ large eggs'] },
+  { kitchen: 'us', lines: [...cups, '2 large eggs plus 1 yolk'] },
+  { kitchen: 'us', lines: [...cups, '1 egg + 1 egg white'] },
   { kitchen: 'uk', lines: [...grams, '1 large egg'] },
   { kitchen: 'uk', lines: [...grams, '½ egg white', '1½ eggs, beaten'] },
   { kitchen: 'uk', lines: [...grams, 'Eggs: 2 large'] },

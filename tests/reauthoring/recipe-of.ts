@@ -1,13 +1,12 @@
 import {
   applyEdits,
   findFood,
-  findFoodOfLine,
   type Ingredients,
   type Line,
+  lineOfText,
   type Mention,
   type Method,
   type Recipe,
-  readingIn,
   readLength,
   readLine,
   readOven,
@@ -39,9 +38,7 @@ export interface Post extends Block {
 
 /** An ingredient line, read and found in the larder as a reader of posts does it. */
 export function lineOf(text: string, kitchenId: string, key = text, { foods, kitchens }: Setting = setting): Line {
-  const reading = readLine(text, readingIn(kitchens.get(kitchenId) ?? kitchen(kitchenId)));
-  const named = findFoodOfLine(reading, foods, kitchenId);
-  return { key, text, reading, food: named?.food ?? null, name: named?.name ?? null };
+  return lineOfText(text, key, kitchens.get(kitchenId) ?? kitchen(kitchenId), foods);
 }
 
 /** An `amount` of a method: a share of the line that `of` names. */

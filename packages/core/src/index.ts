@@ -75,6 +75,7 @@ export {
 export { defaultWeights, type RatioLimits, type Weights } from './reauthor/weights.js';
 export { lineCalled } from './recipe/line-called.js';
 export { codesIn, codesOfLines, codesOfMethod, isLineCode, lineCode, mentionCode } from './recipe/line-code.js';
+export { lineOfText } from './recipe/line-of-text.js';
 export { linesFor } from './recipe/lines-for.js';
 export { isStricter, listedCore } from './recipe/listed-core.js';
 export type * from './recipe/recipe.js';
@@ -84,6 +85,7 @@ export { type Conversion, convertAmount } from './version/convert/convert-amount
 export { isHalved } from './version/convert/whole-packs.js';
 export { foodsIn, servedBy } from './version/foods-in.js';
 export { shopFor } from './version/judge/shop.js';
+export { linesIn } from './version/line/joined-line.js';
 export type * from './version/problem.js';
 export type { Setting } from './version/setting.js';
 export { listing } from './version/share/listing.js';

@@ -1,4 +1,12 @@
-import { dimensionOf, foodsIn, type Kitchen, type Version, type VersionFood, type VersionLine } from '@retare/core';
+import {
+  dimensionOf,
+  foodsIn,
+  type Kitchen,
+  linesIn,
+  type Version,
+  type VersionFood,
+  type VersionLine,
+} from '@retare/core';
 
 /**
  * Whether nobody knows if an amount of a food that the larder does not have can be measured, or bought. Pieces need no measuring, and a
@@ -20,7 +28,11 @@ export function isInDoubt(
 export function linesInDoubt({ parts }: Version): VersionLine[] {
   return parts.flatMap(({ lines }) =>
     lines.filter(
-      (line) => line.line.reading.kind !== 'not-an-ingredient' && foodsIn(line).some(({ food }) => food === null),
+      (line) =>
+        line.line.reading.kind !== 'not-an-ingredient' &&
+        linesIn(line)
+          .flatMap(foodsIn)
+          .some(({ food }) => food === null),
     ),
   );
 }

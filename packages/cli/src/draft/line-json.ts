@@ -4,6 +4,7 @@ import {
   Exact,
   isVolumeUnit,
   type Kitchen,
+  linesIn,
   millilitresIn,
   type Stated,
   type Term,
@@ -69,9 +70,14 @@ export interface JsonLine {
 
 /** A line of a version and its reasons as data, an entry for each of its foods. */
 export function lineJson(line: VersionLine, part: string | null, version: Version, reading: RecipeReading): JsonLine[] {
+  const place = reading.lines.get(line.line.key)?.paragraph.position?.start.line ?? null;
+  return linesIn(line).flatMap((each) => foodsJson(each, place, part, version));
+}
+
+function foodsJson(line: VersionLine, place: number | null, part: string | null, version: Version): JsonLine[] {
   const { kitchen } = version;
   const base = {
-    line: reading.lines.get(line.line.key)?.paragraph.position?.start.line ?? null,
+    line: place,
     part,
     food: line.line.reading.food?.text ?? null,
   };
@@ -86,7 +92,7 @@ export function lineJson(line: VersionLine, part: string | null, version: Versio
       native: nativeWords(line),
       exact: exact === null ? null : { low: decimal(exact.low), high: decimal(exact.high), unit: exact.unit },
       chosen: stated === null ? null : chosenJson(own, stated, kitchen),
-      becomes: isMissing ? null : applyEdits(line.line.text, own.alone),
+      becomes: isMissing ? null : applyEdits(line.line.text, own.alone).trim(),
       drift: decimal(own.drift),
       measurable: verdict(line, own, 'unmeasurable', kitchen),
       buyable: verdict(line, own, 'unbuyable', kitchen),

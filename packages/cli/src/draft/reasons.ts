@@ -2,6 +2,7 @@ import {
   dimensionOf,
   foodsIn,
   type Kitchen,
+  linesIn,
   listed,
   type Reauthored,
   type Stated,
@@ -63,7 +64,7 @@ function setBy(factor: number, anchor: string | null, words: (anchor: string) =>
 
 function lines({ version }: Reauthored): string {
   const all = version.parts.flatMap((part) => part.lines);
-  const rows = all.flatMap((line) => foodsIn(line).map((own) => row(line, own, all, version)));
+  const rows = all.flatMap(linesIn).flatMap((line) => foodsIn(line).map((own) => row(line, own, all, version)));
   return table(['food', 'native', 'exact', 'chosen', 'drift', 'buy', 'left'], rows);
 }
 

@@ -30,9 +30,10 @@ export function codesOfMethod({ mentions }: Method): string[] {
  * Three letters or figures that stand for what a line asks for. Another amount, unit, pack or food gives another code; bullets, emphasis,
  * capital letters, ways of writing a fraction and words on preparation do not, nor does what a larder knows of the food.
  */
-export function lineCode({ reading, text }: Line): string {
+export function lineCode({ reading, text, plus }: Line): string {
   if (reading.doubt !== null) return codeOf(['?', plain(text)]);
-  return codeOf(['line', ...amountKey(reading), plain(reading.food?.text ?? text)]);
+  const more = plus === undefined ? [] : [lineCode(plus)];
+  return codeOf(['line', ...amountKey(reading), plain(reading.food?.text ?? text), ...more]);
 }
 
 /** Three letters or figures that stand for an annotation's kind and value. */

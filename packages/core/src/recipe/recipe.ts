@@ -20,6 +20,8 @@ export interface Line {
   food: Food | null;
   /** The words that name the food: what another kitchen's name takes the place of. */
   name: { text: string; span: Span } | null;
+  /** What else its words count, as a line within it: the yolk of `2 eggs plus 1 yolk`. Its places are those of the whole text. */
+  plus?: Line;
 }
 
 /** A block of lines written for one kitchen. */

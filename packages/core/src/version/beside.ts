@@ -5,5 +5,7 @@ const beside = /\b(?:to serve|for serving|to garnish|for garnish|for garnishing|
 
 /** Lines that a dish does without: they weigh nothing in the choice. */
 export function isOptional(line: Line): boolean {
-  return line.reading.optional || beside.test(line.text.toLowerCase());
+  // `3 lemons, plus 1 lemon for garnish`: that is said of the last one.
+  const own = line.plus === undefined ? line.text : line.text.slice(0, line.plus.reading.amountSpans[0]?.start);
+  return line.reading.optional || beside.test(own.toLowerCase());
 }

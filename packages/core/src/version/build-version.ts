@@ -4,11 +4,13 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import { hasCure } from '../recipe/has-cure.js';
 import { linesFor } from '../recipe/lines-for.js';
 import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
+import { withPlus } from '../recipe/with-plus.js';
 import { bakingCautions, cautionsFor } from './cautions.js';
 import { eggsThere } from './egg/egg-lines.js';
 import { buyTogether } from './judge/buy-together.js';
 import { addedByAuthor } from './line/added-by-author.js';
 import { convertedLine } from './line/converted-line.js';
+import { joinedLine } from './line/joined-line.js';
 import { writtenLine } from './line/written-line.js';
 import { kitchenOf, type Setting } from './setting.js';
 import { sharesOf } from './share/shares.js';
@@ -96,22 +98,23 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
   if (own !== undefined && (own === part.native || recipe.preserve !== true)) {
     // What one part says of a food's weight holds in every part.
     const ownWeights = weightsStatedIn(linesFor(recipe, own.kitchen), kitchen);
-    const beside = { lines: part.native.lines, native, kitchen, foods: setting.foods };
-    const lines = own.lines.map((line): VersionLine => {
+    const beside = { lines: withPlus(part.native.lines), native, kitchen, foods: setting.foods };
+    const lineOf = (line: Line): VersionLine => {
       const written = writtenLine(line, kitchen, ownWeights, tolerance);
       return own === part.native ? written : { ...written, notes: [...written.notes, ...addedByAuthor(line, beside)] };
-    });
+    };
+    const lines = own.lines.map((line) => joinedLine(line, lineOf));
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
   }
   const ownWeights = weightsStatedIn(linesFor(recipe, native.id), native);
   const eggs = eggsThere(recipe, native, kitchen, ownWeights);
   const besideCure = hasCure(recipe);
   const conversion = { native, kitchen, ownWeights, eggs, foods: setting.foods, besideCure };
-  const lines = part.native.lines.map((line) =>
+  const lineOf = (line: Line): VersionLine =>
     recipe.preserve === true
       ? asWritten(line, native, ownWeights, tolerance)
-      : convertedLine(line, conversion, tolerance, setting.foods),
-  );
+      : convertedLine(line, conversion, tolerance, setting.foods);
+  const lines = part.native.lines.map((line) => joinedLine(line, lineOf));
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
 }
 

@@ -68,6 +68,8 @@ export interface VersionLine extends VersionFood {
   problems: PlacedProblem[];
   /** Allergens that a stand-in adds. */
   notes: LineNote[];
+  /** What else the line's words count; its edits, problems and notes are among the line's own. */
+  plus?: VersionLine;
 }
 
 /** A short note that the page shows with a line. */

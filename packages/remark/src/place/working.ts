@@ -3,6 +3,7 @@ import {
   dimensionOf,
   foodsIn,
   type Kitchen,
+  linesIn,
   type Stated,
   type Version,
   type VersionFood,
@@ -44,6 +45,10 @@ export function working(part: VersionPart, version: Version, native: string): Ro
 }
 
 function workingOf(line: VersionLine, part: VersionPart, version: Version): string[] {
+  return linesIn(line).flatMap((each) => workingOfLine(each, part, version));
+}
+
+function workingOfLine(line: VersionLine, part: VersionPart, version: Version): string[] {
   const { kitchen } = version;
   return foodsIn(line).flatMap((own) => {
     if (own.stated === null) return [];

@@ -1,4 +1,4 @@
-import { type Food, findFoodOfLine, type Kitchen, type Line, readingIn, readLine, readMentions } from '@retare/core';
+import { type Food, findFoodOfLine, type Kitchen, type Line, lineOfText, readLine, readMentions } from '@retare/core';
 import type { Larder } from '@retare/larder';
 import type { Root } from 'mdast';
 import { guessKitchen, type KitchenGuess } from './guess-kitchen.js';
@@ -39,18 +39,12 @@ export function readPlainPost(
   const guess = guessKitchen(first, degrees, kitchens);
   const own: Kitchen | undefined = larder.kitchens.get(guess.kitchen);
   const lines = found.map((line, index) => {
-    const reading = readLine(line.text, own === undefined ? {} : readingIn(own));
+    const key = `line-${index + 1}`;
+    if (own !== undefined) return { ...line, read: lineOfText(line.text, key, own, larder.foods) };
+    const reading = readLine(line.text);
     const named = findFoodOfLine(reading, larder.foods, guess.kitchen);
-    return {
-      ...line,
-      read: {
-        key: `line-${index + 1}`,
-        text: line.text,
-        reading,
-        food: named?.food ?? null,
-        name: named?.name ?? null,
-      },
-    };
+    const read = { key, text: line.text, reading, food: named?.food ?? null, name: named?.name ?? null };
+    return { ...line, read };
   });
   return { guess, makes: makesIn(source), lines };
 }

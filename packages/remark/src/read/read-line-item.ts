@@ -4,6 +4,7 @@ import {
   type Kitchen,
   type Line,
   type LineReading,
+  lineOfText,
   readingIn,
   readLine,
   type Span,
@@ -34,18 +35,28 @@ export function readLineItem(
   const words = wordsOf(paragraph.children);
   if (words.text.trim() === '') return null;
   const override = words.directives.find(({ node }) => node.name === 'amount');
-  const whole = readLine(words.text, readingIn(kitchen));
-  const { reading, of, faults } =
-    override === undefined
-      ? { reading: whole, of: undefined, faults: [] }
-      : overridden(whole, override, kitchen, context);
-  const named = findFoodOfLine(reading, context.foods, kitchen.id);
-  const food = of === undefined ? (named?.food ?? null) : findFood(of, context.foods, kitchen.id);
+  const whole = lineOfText(words.text, key, kitchen, context.foods);
+  const { line, faults } =
+    override === undefined ? { line: whole, faults: [] } : withOverride(whole, override, kitchen, context);
   return {
-    line: { key, text: words.text, reading: withoutAnnotated(reading, words), food, name: named?.name ?? null },
+    line: { ...line, reading: withoutAnnotated(line.reading, words) },
     place: { item, paragraph, words },
     faults,
   };
+}
+
+/** The line as its annotation says; what else its words count is left to the annotation's author. */
+function withOverride(
+  { plus: _, ...line }: Line,
+  override: InLine,
+  kitchen: Kitchen,
+  context: ReadingContext,
+): { line: Line; faults: Fault[] } {
+  const whole = readLine(line.text, readingIn(kitchen));
+  const { reading, of, faults } = overridden(whole, override, kitchen, context);
+  const named = findFoodOfLine(reading, context.foods, kitchen.id);
+  const food = of === undefined ? (named?.food ?? null) : findFood(of, context.foods, kitchen.id);
+  return { line: { ...line, reading, food, name: named?.name ?? null }, faults };
 }
 
 /** An `amount` annotation in the line overrides what would be found; one that cannot be read does not. */

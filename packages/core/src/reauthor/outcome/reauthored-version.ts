@@ -1,6 +1,7 @@
 import type { Exact } from '../../exact.js';
 import type { Line } from '../../recipe/recipe.js';
 import { versionOfLines } from '../../version/build-version.js';
+import { joinedLine } from '../../version/line/joined-line.js';
 import type { Setting } from '../../version/setting.js';
 import type { Caution, Version, VersionLine } from '../../version/version.js';
 import { pansByMention } from '../pans-of.js';
@@ -29,7 +30,8 @@ export function reauthoredVersion(
   const lines = new Map<Line, VersionLine>();
   plans.forEach((plan, index) => {
     const chosen = solution === null ? [] : chosenIn(plan, index, solution, context);
-    for (const line of plan.part.native.lines) lines.set(line, reauthoredLine(line, chosen, batch, context, setting));
+    const lineOf = (line: Line): VersionLine => reauthoredLine(line, chosen, batch, context, setting);
+    for (const line of plan.part.native.lines) lines.set(line, joinedLine(line, lineOf));
   });
   const pans = pansByMention(solution?.pans ?? []);
   return versionOfLines(context.recipe, context.kitchen.id, setting, { lines, batchFactor: batch, pans, cautions });

@@ -22,7 +22,9 @@ export function withoutChoice(
   if (first === undefined) return standInByName(line, converted, context);
   const names = serving.map((each) => nameOf(each, kitchen.id)).join(' and ');
   const text = `(${line.name?.text ?? line.text}: in the ${names} of this list)`;
-  const edits = [{ start: 0, end: line.text.length, text }];
+  // What is counted within a line begins behind blanks.
+  const start = line.text.length - line.text.trimStart().length;
+  const edits = [{ start, end: line.text.length, text }];
   return {
     line,
     ...elsewhereOf(line, first, context),

@@ -3,6 +3,7 @@ import { Exact } from '../../exact.js';
 import type { StatedWeights } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Ingredients, Line, Part, Recipe } from '../../recipe/recipe.js';
+import { withPlus } from '../../recipe/with-plus.js';
 import { land, stateMeasure } from '../../version/convert/land.js';
 import { type EggLines, eggLines, isLooseLine } from '../../version/egg/egg-lines.js';
 import { kitchenOf, type Setting } from '../../version/setting.js';
@@ -85,7 +86,19 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
   const demands = plan.demands.filter(({ lines }) => !lines.some((line) => blind.has(line)));
   const held = all.filter(({ line }) => !blind.has(line));
   const comparison = { demands, held, kitchen, ownWeights: stated };
-  return plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
+  const found = plan.ratios.flatMap((ratio) => compared(ratio, comparison) ?? []);
+  const whole = wholeLines([...part.native.lines, ...authored.lines]);
+  return found.map((ratio) => ({
+    ...ratio,
+    lines: ratio.lines.map(whole),
+    nativeLines: [...new Set(ratio.nativeLines.map(whole))],
+  }));
+}
+
+/** The line that an author would edit for one that is counted within it. */
+function wholeLines(lines: readonly Line[]): (line: Line) => Line {
+  const owners = new Map(lines.flatMap((line) => withPlus([line]).map((own) => [own, line])));
+  return (line) => owners.get(line) ?? line;
 }
 
 /** What lines of a version are weighed by. */
@@ -96,13 +109,14 @@ interface HeldContext extends DemandContext {
 
 function heldLines(part: Part, authored: Ingredients, demands: readonly Demand[], context: HeldContext): Held[] {
   const { kitchen, foods, ownWeights, loose } = context;
-  const written = new Set(authored.lines.map((line) => line.food));
+  const all = withPlus(authored.lines);
+  const written = new Set(all.map((line) => line.food));
   const isInParts = (native: Line): boolean => {
     const serving = demands.filter(({ lines }) => lines.includes(native));
     return serving.length > 1 && serving.some((demand) => written.has(demand.food));
   };
-  const matched = matchLines(part.native.lines, authored.lines, isInParts);
-  return authored.lines.map((line) => {
+  const matched = matchLines(withPlus(part.native.lines), all, isInParts);
+  return all.map((line) => {
     const { food, reading } = line;
     const native = matched.get(line) ?? null;
     const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights));

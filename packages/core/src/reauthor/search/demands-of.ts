@@ -7,6 +7,7 @@ import { addWeighed, type StatedWeights, shareByWeight, type Weighed } from '../
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { standInOf } from '../../kitchen/shop/stand-in.js';
 import type { Line, Part, Recipe } from '../../recipe/recipe.js';
+import { withPlus } from '../../recipe/with-plus.js';
 import { isOptional } from '../../version/beside.js';
 import { eggLines } from '../../version/egg/egg-lines.js';
 import { type WeighedAmount, weighingOf, weighNeed } from '../../version/weigh/weigh-line.js';
@@ -40,7 +41,7 @@ const offersNothing = {
  */
 export function demandsOf(part: Part, context: DemandContext): Demand[] {
   const demands: Demand[] = [];
-  for (const line of part.native.lines) {
+  for (const line of withPlus(part.native.lines)) {
     if (statedIn(line.reading) === null) continue;
     for (const demand of ofLine(line, context)) {
       const same = demand.food === null ? undefined : demands.find((other) => mergeable(other, demand));

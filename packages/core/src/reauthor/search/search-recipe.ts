@@ -5,6 +5,7 @@ import { soldIn } from '../../kitchen/shop/buy.js';
 import { standInOf } from '../../kitchen/shop/stand-in.js';
 import { hasCure } from '../../recipe/has-cure.js';
 import type { Line, Recipe } from '../../recipe/recipe.js';
+import { withPlus } from '../../recipe/with-plus.js';
 import { weightsStatedIn } from '../../version/weigh/stated-weights.js';
 import { plansBySize } from '../offer/one-egg-size.js';
 import { pansOf } from '../pans-of.js';
@@ -48,7 +49,7 @@ export interface Searched {
 /** The cheapest version of a recipe in a kitchen; null where no line with an amount is what `anchor` names. */
 export function searchRecipe(input: SearchInput): Searched | null {
   const { recipe, native, kitchen, foods, weights } = input;
-  const nativeLines = recipe.parts.flatMap((part) => part.native.lines);
+  const nativeLines = recipe.parts.flatMap((part) => withPlus(part.native.lines));
   const ownWeights = weightsStatedIn(nativeLines, native);
   const context: DemandContext = { recipe, native, kitchen, foods, ownWeights, weights };
   const planned = planParts(context, input.anchor);

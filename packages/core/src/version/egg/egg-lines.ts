@@ -6,6 +6,7 @@ import type { StatedWeights } from '../../food/weigh.js';
 import { partOfEgg, wholeEggsFor } from '../../kitchen/egg.js';
 import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
 import type { Line, Part, Recipe } from '../../recipe/recipe.js';
+import { withPlus } from '../../recipe/with-plus.js';
 import { isOptional } from '../beside.js';
 import { wholeLimit } from '../convert/whole-packs.js';
 import { weighingOf, weighReading } from '../weigh/weigh-line.js';
@@ -33,7 +34,11 @@ export function eggLines(recipe: Recipe): EggLines {
 }
 
 function linesIn(recipe: Recipe): EggLines {
-  const all = recipe.parts.flatMap((part) => part.native.lines.filter(countsEggs).map((line) => ({ part, line })));
+  const all = recipe.parts.flatMap((part) =>
+    withPlus(part.native.lines)
+      .filter(countsEggs)
+      .map((line) => ({ part, line })),
+  );
   // Of which of two lines the method speaks its bare word does not say.
   const alone = all.length === 1 && (isBrushedOn(recipe) || staysWhole(recipe));
   const isLoose = ({ part, line }: { part: Part; line: Line }): boolean =>

@@ -8,6 +8,7 @@ import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { packMeant } from '../../kitchen/shop/unsized-pack.js';
 import type { Line } from '../../recipe/recipe.js';
+import { withPlus } from '../../recipe/with-plus.js';
 
 /**
  * What the author says that foods weigh: `1 cup (130 g) flour` sets flour for the whole recipe, `1 onion (150 g)` onions.
@@ -21,7 +22,7 @@ import type { Line } from '../../recipe/recipe.js';
 export function weightsStatedIn(lines: readonly Line[], kitchen: Kitchen): StatedWeights {
   const [perMillilitre, perPiece] = [new Map<string, Exact>(), new Map<string, Exact>()];
   const eggs = new Map<string, StatedEgg>();
-  for (const line of lines) {
+  for (const line of withPlus(lines)) {
     const { food, reading } = line;
     if (food === null || reading.pack !== null) continue;
     // Only two single numbers say how heavy a cup or a piece is.

@@ -47,9 +47,11 @@ export function withoutEggSize(line: Line): Edit[] {
 }
 
 /** The same size again, of what else the line takes: `1 large egg, plus 1 large egg yolk`. */
-function sizesOfMore({ text }: Line, size: NonNullable<Line['reading']['size']>, named: string): Edit[] {
+function sizesOfMore({ text, plus }: Line, size: NonNullable<Line['reading']['size']>, named: string): Edit[] {
   const from = size.span.end;
-  return [...text.slice(from).matchAll(moreEggs)].flatMap(({ index, 1: again = '' }) => {
+  // What is counted by itself is worded by itself.
+  const to = plus?.reading.amountSpans[0]?.start;
+  return [...text.slice(from, to).matchAll(moreEggs)].flatMap(({ index, 1: again = '' }) => {
     if (again.toLowerCase().replace('-', ' ') !== size.text) return [];
     const start = from + index;
     return [{ start, end: start + again.length + (named === '' ? 1 : 0), text: named }];
