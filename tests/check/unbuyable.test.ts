@@ -8,7 +8,7 @@ describe('unbuyable', () => {
         severity: 'error',
         kitchens: ['us'],
         at: '1 (13-oz) can',
-        text: 'US shops sell butter beans in 15 oz cans, so `1 (13-oz) can` cannot be bought. Write `1 (15-oz) can`',
+        text: 'US shops sell butter beans in 15 oz and 15½ oz cans, so `1 (13-oz) can` cannot be bought. Write `1 (15-oz) can`',
         expected: ['1 (15-oz) can'],
       },
     ]);
@@ -42,6 +42,26 @@ describe('unbuyable', () => {
         expected: ['1', '2'],
       }),
     ]);
+  });
+
+  test.for([
+    ['2 jumbo eggs', ['uk'], 'jumbo'],
+    ['3 medium eggs', ['au'], 'medium'],
+    ['2 small egg yolks', ['au'], 'small'],
+  ] as const)('names a size of eggs that no shop has: %s', ([line, [kitchen], at]) => {
+    const post = lines(line).replace('=us', `=${kitchen}`);
+    const [found] = said(post, 'unbuyable', { kitchens: [kitchen], kitchen });
+    expect(found).toMatchObject({ severity: 'error', kitchens: [kitchen], at });
+    expect(found?.text).toContain(`sell no \`${at}\` egg`);
+  });
+
+  test.for([
+    ['2 jumbo eggs', 'us'],
+    ['2 very large eggs', 'uk'],
+    ['2 large eggs', 'au'],
+    ['1 small onion', 'au'],
+  ] as const)('says nothing of a size that is sold, nor of what is no egg: %s in %s', ([line, kitchen]) => {
+    expect(said(lines(line).replace('=us', `=${kitchen}`), 'unbuyable', { kitchens: [kitchen], kitchen })).toEqual([]);
   });
 
   test('names a food that is not sold there, with what could stand in', () => {

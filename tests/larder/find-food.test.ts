@@ -193,3 +193,23 @@ describe('a measure that says which food is meant', () => {
     expect(ofLine(line)?.food.id).toBe(id);
   });
 });
+
+describe('a cup of what is sold in cans', () => {
+  test.for([
+    ['us', '½ cup diced tomatoes', 'tomato'],
+    ['us', '2 tbsp diced tomatoes', 'tomato'],
+    ['us', '1 cup canned diced tomatoes', 'diced-tomatoes'],
+    ['us', '1 cup diced tomatoes, undrained', 'diced-tomatoes'],
+    ['us', '1 cup diced tomatoes with their juice', 'diced-tomatoes'],
+    ['us', '1 cup fire-roasted diced tomatoes', 'diced-tomatoes'],
+    ['us', '1 (14.5-oz) can diced tomatoes', 'diced-tomatoes'],
+    ['us', '16 oz diced tomatoes', 'diced-tomatoes'],
+    ['us', '1 cup crushed tomatoes', 'crushed-tomatoes'],
+    ['uk', '1 x 125g ball mozzarella', 'fresh-mozzarella'],
+    ['uk', '1 x 142g tin tomato puree', 'tomato-paste'],
+    ['us', '1 (15-oz) can tomato puree', 'passata'],
+    ['eu', '1 sachet vanilla pudding powder', 'custard-powder'],
+  ] as const)('in %s, %s is %s', ([kitchen, line, id]) => {
+    expect(ofLine(line, kitchen)?.food.id).toBe(id);
+  });
+});

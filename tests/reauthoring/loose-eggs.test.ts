@@ -103,7 +103,7 @@ describe('an egg to glaze with', () => {
 
   test('bends no ratio of a version that its author wrote', () => {
     const version =
-      ':::ingredients{kitchen=uk}\n- 385 g strong white bread flour\n- 240 ml milk\n- 50 g sugar\n- 8 g fast-action dried yeast\n- 6 g fine salt\n- 2 large eggs, beaten, to glaze\n:::';
+      ':::ingredients{kitchen=uk}\n- 385 g strong white bread flour\n- 240 ml milk\n- 50 g sugar\n- 6 g fast-action dried yeast\n- 6 g fine salt\n- 2 large eggs, beaten, to glaze\n:::';
     const recipe = post([...dough, '1 egg, to glaze'], { more: version });
     const [part] = recipe.parts;
     const [authored] = part?.authored ?? [];

@@ -1,4 +1,4 @@
-import { type Kitchen, type Problem, writeTerm } from '@retare/core';
+import { type Kitchen, oneOf, type Problem, writeTerm } from '@retare/core';
 import type { Rule, RuleWords } from '../rule.js';
 import { foodName, packWords, writeInstead, writtenFor } from './words.js';
 
@@ -10,10 +10,15 @@ export const unbuyable: Rule<'unbuyable'> = {
   severity: 'error',
   joins: 'and',
   describe(problem, kitchen) {
-    const expected = problem.reason === 'not-sold' ? [] : writtenFor(kitchen, problem.nearest);
+    const expected = expectedOf(problem, kitchen);
     return { actual: problem.text, expected, ...words(problem, kitchen, expected) };
   },
 };
+
+function expectedOf(problem: Unbuyable, kitchen: Kitchen): string[] {
+  if (problem.reason === 'not-sold') return [];
+  return problem.reason === 'egg-size' ? problem.sizes : writtenFor(kitchen, problem.nearest);
+}
 
 function words(problem: Unbuyable, kitchen: Kitchen, expected: string[]): Pick<RuleWords, 'text' | 'note'> {
   const name = foodName(problem.food, kitchen);
@@ -32,6 +37,10 @@ function words(problem: Unbuyable, kitchen: Kitchen, expected: string[]): Pick<R
       return {
         text: `${shops} sell ${name} in ${packWords(problem.packs)}, which a cook uses whole, so \`${problem.text}\` cannot be bought. ${writeInstead(expected, 'Re-author the line')}, or make ${name} the anchor`,
         note: 'What is opened and not used up is a remainder that a recipe should not ask for.',
+      };
+    case 'egg-size':
+      return {
+        text: `${shops} sell no \`${problem.text}\` ${name}, so nobody there knows what one weighs. Write ${oneOf(expected)}`,
       };
     case 'part-of-piece':
       return {

@@ -104,6 +104,8 @@ export interface Food {
   note?: string;
   /** The food that a spoon of it means where nothing says fresh: the dried herb, the ground spice, the juice. */
   spooned?: string;
+  /** The food that a cup of it means where nothing says a can: diced tomatoes are then fresh ones. */
+  cupped?: string;
   /** Measured like a liquid: by jug, cup or spoon, never by the piece. */
   pours: boolean;
   /**

@@ -22,6 +22,8 @@ export type Problem =
   | { rule: 'unbuyable'; reason: 'part-of-pack'; text: string; food: Food; packs: Pack[]; nearest: Stated[] }
   | { rule: 'unbuyable'; reason: 'counter-step'; text: string; food: Food; nearest: Stated[] }
   | { rule: 'unbuyable'; reason: 'part-of-piece'; text: string; food: Food; nearest: Stated[] }
+  /** Size classes of eggs that are sold there, as its data spells them. */
+  | { rule: 'unbuyable'; reason: 'egg-size'; text: string; food: Food; sizes: string[] }
   | {
       rule: 'awkward-leftover';
       text: string;

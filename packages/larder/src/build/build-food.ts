@@ -24,6 +24,7 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
     role: needs('role', entry.role ?? base?.role),
     ...noteOf(entry.note ?? base?.note),
     ...spoonedOf(entry.spooned ?? base?.spooned),
+    ...cuppedOf(entry.cupped ?? base?.cupped),
     pours: entry.pours ?? base?.pours ?? false,
     byEye: entry['by-eye'] ?? base?.byEye ?? null,
     densities,
@@ -42,6 +43,8 @@ export function buildFood(id: string, entry: FoodEntry, unitsOf: UnitsOf, base?:
 const noteOf = (note: string | undefined): Pick<Food, 'note'> => (note === undefined ? {} : { note });
 
 const spoonedOf = (spooned: string | undefined): Pick<Food, 'spooned'> => (spooned === undefined ? {} : { spooned });
+
+const cuppedOf = (cupped: string | undefined): Pick<Food, 'cupped'> => (cupped === undefined ? {} : { cupped });
 
 function buildName(name: string): FoodName {
   const [one = '', many = one] = name.split('/').map((part) => part.trim());

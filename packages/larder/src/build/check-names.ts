@@ -89,12 +89,13 @@ export function unknownKitchen(path: KeyPath, id: string, kitchens: ReadonlyMap<
   return { path, message: `There is no kitchen \`${id}\`. Use ${known}, or one from your larder file`, allowed };
 }
 
-function foodsNamed({ contains = [], sold = {}, spooned }: FoodEntry): { path: KeyPath; food: string }[] {
+function foodsNamed({ contains = [], sold = {}, spooned, cupped }: FoodEntry): { path: KeyPath; food: string }[] {
   const contents = contains.map(({ food }, index) => ({ path: ['contains', index, 'food'], food }));
   return [
     ...contents,
     ...standInsNamed({ sold }),
     ...(spooned === undefined ? [] : [{ path: ['spooned'], food: spooned }]),
+    ...(cupped === undefined ? [] : [{ path: ['cupped'], food: cupped }]),
   ];
 }
 

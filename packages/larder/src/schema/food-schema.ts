@@ -82,6 +82,9 @@ export const foodSchema = z.strictObject({
     .describe(
       'The food that a spoon of it means where no word says fresh: the dried herb, the ground spice, the juice.',
     ),
+  cupped: identifier
+    .optional()
+    .describe('The food that a cup of it means where no word says a can: diced tomatoes are then fresh ones.'),
   pours: z.boolean().optional().describe('Whether it is measured like a liquid.'),
   'by-eye': z
     .enum(['only', 'also'])

@@ -68,6 +68,7 @@ const shapes: readonly (readonly [RegExp, Affix])[] = [
   [/\bpods?\b/i, { before: '', after: ' pods' }],
   [/\bcubes?\b/i, cube],
   [/\bbags?\b/i, { before: '', after: ' bag' }],
+  [/\bballs?\b/i, { before: '', after: ' ball' }],
 ];
 
 /** The word for the thing counted that may be part of the food's name: `stick`, `sheet`, `leaf`, `ear`, `pod`. */

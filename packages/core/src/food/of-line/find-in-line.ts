@@ -6,6 +6,7 @@ import { changesNothing } from '../find/plain-words.js';
 import { otherPlants } from '../find/variety.js';
 import type { Food } from '../food.js';
 import { asMeasured } from './as-measured.js';
+import { byCup } from './by-cup.js';
 import { bySpoon } from './by-spoon.js';
 import { clausesBehind } from './clauses-behind.js';
 import { speaksOfCure } from './cure-words.js';
@@ -42,7 +43,7 @@ function namedInLine(reading: LineReading, foods: Foods, kitchen: string): Named
   const meant =
     kind === null ? found : { food: kind.food, start: found?.start ?? kind.start, end: found?.end ?? kind.end };
   if (meant === null || (kind === null && isDried(reading, meant.food))) return null;
-  return withName({ ...meant, food: bySpoon(meant.food, reading, foods) }, reading);
+  return withName({ ...meant, food: byCup(bySpoon(meant.food, reading, foods), reading, foods) }, reading);
 }
 
 /** `Apples, dried`: the fresh ones would be the wrong food, where the larder has no others. */

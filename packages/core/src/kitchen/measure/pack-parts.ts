@@ -3,6 +3,7 @@ import { Exact } from '../../exact.js';
 import type { Food, Pack } from '../../food/food.js';
 import type { Kitchen } from '../kitchen.js';
 import { soldIn } from '../shop/buy.js';
+import { areOtherThanUsual } from '../shop/unsized-pack.js';
 import { type Measure, sized } from './measure.js';
 
 /** Parts of a pack that a cook finds by eye, with their awkwardness. Common practice, no source. */
@@ -26,10 +27,18 @@ const mostBesideAPart = 2;
  * @returns Ascending, from half of `grams` to twice as much, and past it to the next whole pack.
  */
 export function packMeasures(grams: Exact, food: Food, kitchen: Kitchen): Measure[] {
+  const sold = soldIn(food, kitchen.id);
+  // Half of the usual pack is no third of a larger one.
+  return measuresOf(grams, food, kitchen, (pack) => sold !== null && !areOtherThanUsual(pack, 1, sold));
+}
+
+function measuresOf(grams: Exact, food: Food, kitchen: Kitchen, isDivided: (pack: Pack) => boolean): Measure[] {
   if (kitchen.scale !== null) return [];
   const { packs } = soldIn(food, kitchen.id) ?? { packs: [] };
   const whole = packs.flatMap((pack) => wholePacks(pack, grams));
-  const divided = packs.filter((pack) => dividesByEye(food, pack)).flatMap((pack) => partsOf(pack, grams, food));
+  const divided = packs
+    .filter((pack) => dividesByEye(food, pack) && isDivided(pack))
+    .flatMap((pack) => partsOf(pack, grams, food));
   // A small pack is taken before half of one twice as large.
   const others = divided.filter(({ size }) => !whole.some((each) => each.size.equals(size)));
   return [...whole, ...others].sort((a, b) => a.near - b.near);
@@ -38,7 +47,7 @@ export function packMeasures(grams: Exact, food: Food, kitchen: Kitchen): Measur
 /** Whether a weight is one that a cook gets at by dividing a pack by eye. */
 export function isPartOfPack(grams: Exact, food: Food | null, kitchen: Kitchen, within: Exact): boolean {
   if (food === null || food.byEye === null || kitchen.scale !== null) return false;
-  return packMeasures(grams, food, kitchen).some(({ size }) =>
+  return measuresOf(grams, food, kitchen, () => true).some(({ size }) =>
     size.dividedBy(grams).minus(1).abs().lessThanOrEqualTo(within),
   );
 }

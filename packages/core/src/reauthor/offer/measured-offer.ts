@@ -7,6 +7,7 @@ import type { Kitchen } from '../../kitchen/kitchen.js';
 import { type Measure, measuresBy } from '../../kitchen/measure/measure.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
+import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { type Need, stateMeasure, tablesFor } from '../../version/convert/land.js';
 import { stateRange } from '../../version/convert/land-range.js';
 import { ownMeasure } from '../../version/convert/own-measure.js';
@@ -29,6 +30,7 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   const step = { base: Number.POSITIVE_INFINITY };
   const growing = { list, demand, sold, density, step };
   addOwnMeasure(list, demand, sold, context);
+  addUsedWhole(list, demand, sold, context);
   addTables(tablesFor(need, context.kitchen), 0, growing, context);
   addWholePacks(list, demand, sold, context);
   addPinch(list, demand, context, density);
@@ -125,10 +127,28 @@ function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, conte
     for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
       // Where a tool measures as much, the author's kind of unit stays.
       if (count * each < least || list.hasNear(count * each, asMuch)) continue;
-      const state = (): Stated => statePacks({ low: new Exact(count), high: null, unit: 'count' }, pack);
-      list.add(demand, count * each, 0, state);
+      list.add(demand, count * each, 0, () => packsStated(count, pack));
     }
   }
+}
+
+/** A sachet of 7 g is emptied, not weighed: of packs that are used whole, beside others that are not, a few come before any measure of as much. */
+function addUsedWhole(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
+  const { base, spread } = demand;
+  if (sold === null || base !== 'g' || spread > 1) return;
+  const { least, most } = reach(demand, context);
+  for (const pack of sold.packs.filter(({ whole, unit }) => whole === 'yes' && unit !== 'count')) {
+    const each = pack.grams.toNumber();
+    for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
+      if (count * each < least) continue;
+      const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
+      list.add(demand, count * each, extra, () => packsStated(count, pack));
+    }
+  }
+}
+
+function packsStated(count: number, pack: Pack): Stated {
+  return statePacks({ low: new Exact(count), high: null, unit: 'count' }, pack);
 }
 
 /** A range of spoons that the kitchen measures as it is written, and heaped spoons, are offered so. */

@@ -3,6 +3,7 @@ import type { Exact } from '../../exact.js';
 import { type StatedWeights, unweighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
+import { judgeEggSize } from '../judge/judge-egg-size.js';
 import { judgeLine } from '../judge/judge-line.js';
 import type { VersionLine } from '../version.js';
 import { weighingOf, weighReading } from '../weigh/weigh-line.js';
@@ -33,7 +34,7 @@ export function writtenLine(line: Line, kitchen: Kitchen, ownWeights: StatedWeig
     portion: weighed,
     drift: null,
     bought,
-    problems: [...problemsOfWords(line, kitchen), ...problems],
+    problems: [...problemsOfWords(line, kitchen), ...judgeEggSize(line, kitchen), ...problems],
     notes: food?.role === 'cure' ? [{ kind: 'as-written' }] : [],
   };
 }
