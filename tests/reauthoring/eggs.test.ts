@@ -1,4 +1,4 @@
-import { Exact, eggSizeNamed, wholeEggs } from '@retare/core';
+import { Exact, eggSizeNamed, wholeEggsFor } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { converted, rulesOf, textOf } from './recipe-of.js';
@@ -138,7 +138,7 @@ describe('whole eggs', () => {
         const size = sizes.find(({ name }) => name === usual);
         const counts = Array.from({ length: 40 }, (_, index) => (size?.edibleGrams ?? new Exact(0)).times(index + 1));
         const fits = counts.some((sum) => sum.dividedBy(grams).minus(1).abs().lessThanOrEqualTo(tenth));
-        expect(wholeEggs(kitchen(id), grams, tenth)?.size.name === usual).toBe(fits);
+        expect(wholeEggsFor(kitchen(id), [grams], tenth)?.[0]?.size.name === usual).toBe(fits);
       }),
     );
   });
@@ -147,7 +147,7 @@ describe('whole eggs', () => {
     fc.assert(
       fc.property(fc.constantFrom(...kitchenIds), weight, (id, grams) => {
         const { usual, sizes } = kitchen(id).eggs;
-        const found = wholeEggs(kitchen(id), grams, tenth);
+        const found = wholeEggsFor(kitchen(id), [grams], tenth)?.[0];
         fc.pre(found?.size.name !== usual);
         // Exact, since a drift of a tenth is within the limit and its float is not.
         const nearest = (seldom: boolean): Exact | null => {

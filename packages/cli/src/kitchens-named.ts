@@ -1,3 +1,4 @@
+import { oneOf } from '@retare/core';
 import type { LoadedSettings } from '@retare/larder';
 import { Stop } from './stop.js';
 
@@ -7,11 +8,17 @@ import { Stop } from './stop.js';
  * @param outcome What the command has left undone, for the message.
  * @throws {Stop} For a kitchen that the larder does not have.
  */
-export function kitchensNamed(ids: string, { larder }: LoadedSettings, outcome: string): string[] {
-  const known = [...larder.kitchens.keys()];
-  return ids.split(',').map((id) => {
-    const name = id.trim();
-    if (known.includes(name)) return name;
-    throw new Stop(`There is no kitchen \`${name}\`. Use ${known.map((each) => `\`${each}\``).join(', ')}. ${outcome}`);
-  });
+export function kitchensNamed(ids: string, site: LoadedSettings, outcome: string): string[] {
+  return ids.split(',').map((id) => kitchenNamed(id.trim(), site, outcome));
+}
+
+/**
+ * The one kitchen that an option names.
+ *
+ * @param outcome What the command has left undone, for the message.
+ * @throws {Stop} For a kitchen that the larder does not have.
+ */
+export function kitchenNamed(id: string, { larder }: LoadedSettings, outcome: string): string {
+  if (larder.kitchens.has(id)) return id;
+  throw new Stop(`There is no kitchen \`${id}\`. Use ${oneOf([...larder.kitchens.keys()])}. ${outcome}`);
 }

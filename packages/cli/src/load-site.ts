@@ -5,6 +5,7 @@ import { Stop } from './stop.js';
 /**
  * Settings and larder of the site that a post belongs to.
  *
+ * @param post Absolute path of the first; undefined for a command that reads none, which takes those of the folder that it runs in.
  * @param undone What was then not done: `Nothing was checked.`
  * @throws {Stop} Where they have a problem: nothing is checked against settings that may be wrong.
  */

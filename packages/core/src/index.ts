@@ -33,8 +33,8 @@ export {
 export type * from './food/food.js';
 export { nameIn, translateName } from './food/name.js';
 export { findFoodOfLine, type NamedFood } from './food/of-line/find-in-line.js';
-export { densityOf, nothingStated, type Scales, type StatedWeights, type Weighed, weigh } from './food/weigh.js';
-export { type Eggs, ediblePart, eggSizeNamed, partOfEgg, wholeEggs } from './kitchen/egg.js';
+export { nothingStated, type Scales, type StatedWeights, type Weighed, weigh } from './food/weigh.js';
+export { type Eggs, ediblePart, eggSizeNamed, partOfEgg, wholeEggsFor } from './kitchen/egg.js';
 export {
   type BeyondDial,
   beyondDial,
@@ -56,7 +56,7 @@ export { type PanChoice, panFor } from './kitchen/pan/pan.js';
 export { baseArea } from './kitchen/pan/pan-base.js';
 export { type Bought, buy, counterStepGrams, isUseWhole, soldIn } from './kitchen/shop/buy.js';
 export { type Remainder, remainderOf } from './kitchen/shop/remainder.js';
-export { packMeant, sameContainer } from './kitchen/shop/unsized-pack.js';
+export { sameContainer } from './kitchen/shop/unsized-pack.js';
 export { anchorLine } from './reauthor/anchor-line.js';
 export type { Change } from './reauthor/infeasible/change.js';
 export type { Infeasible, Obstacle } from './reauthor/infeasible/infeasible.js';
@@ -74,14 +74,13 @@ export {
 } from './reauthor/reauthor.js';
 export { defaultWeights, type RatioLimits, type Weights } from './reauthor/weights.js';
 export { lineCalled } from './recipe/line-called.js';
-export { codesIn, codesOfLines, codesOfMethod, isLineCode, lineCode, mentionCode } from './recipe/line-code.js';
+export { codesIn, codesOfLines, codesOfMethod, isLineCode, lineCode } from './recipe/line-code.js';
 export { lineOfText } from './recipe/line-of-text.js';
 export { linesFor } from './recipe/lines-for.js';
 export { isStricter, listedCore } from './recipe/listed-core.js';
 export type * from './recipe/recipe.js';
 export { type Moved, movedSince } from './recipe/stale.js';
 export { versionFor } from './version/build-version.js';
-export { type Conversion, convertAmount } from './version/convert/convert-amount.js';
 export { isHalved } from './version/convert/whole-packs.js';
 export { foodsIn, servedBy } from './version/foods-in.js';
 export { shopFor } from './version/judge/shop.js';

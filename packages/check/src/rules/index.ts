@@ -26,5 +26,6 @@ const rules: { [Name in ProblemRule]: Rule<Name> } = {
 
 /** The rule that speaks for a problem. */
 export function ruleFor(problem: Problem): Rule {
+  // The type of the table holds a problem and its rule together; a type of one entry cannot.
   return rules[problem.rule] as Rule;
 }

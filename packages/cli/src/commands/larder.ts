@@ -1,13 +1,14 @@
 import { nameIn, soldIn } from '@retare/core';
-import { type LoadedSettings, loadSettings, problemLine } from '@retare/larder';
+import type { LoadedSettings } from '@retare/larder';
 import { Command, Option } from 'commander';
+import { kitchenNamed } from '../kitchens-named.js';
 import { explainFood } from '../larder/explain-food.js';
 import { explainKitchen } from '../larder/explain-kitchen.js';
 import { findEntries, likeEntries } from '../larder/find-entries.js';
 import { type Section, sectionText } from '../larder/section.js';
 import { type Change, siteChanges } from '../larder/site-changes.js';
+import { loadSite } from '../load-site.js';
 import type { Output } from '../output.js';
-import { Stop } from '../stop.js';
 
 interface Options {
   kitchen?: string;
@@ -16,6 +17,8 @@ interface Options {
 }
 
 type Done = (code: number) => void;
+
+const undone = 'Nothing was looked up.';
 
 /** `retare larder`: foods and kitchens with their sources. Exit code 0 where something is found, 1 where nothing is. */
 export function larderCommand(output: Output, done: Done): Command {
@@ -26,7 +29,7 @@ export function larderCommand(output: Output, done: Done): Command {
       .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json']).default('text'))
       .exitOverride()
       .configureOutput({ writeOut: output.out, writeErr: output.err });
-  const site = () => loadLarder(output.cwd);
+  const site = () => loadSite(undefined, output.cwd, undone);
   return new Command('larder')
     .description('Lists, finds and explains foods and kitchens, with the source of every value.')
     .addCommand(
@@ -51,17 +54,8 @@ export function larderCommand(output: Output, done: Done): Command {
     );
 }
 
-function loadLarder(cwd: string): LoadedSettings {
-  const loaded = loadSettings(cwd);
-  if (loaded.problems.length === 0) return loaded;
-  throw new Stop([...loaded.problems.map(problemLine), 'Nothing was looked up.'].join('\n'));
-}
-
-function kitchensOf({ larder, settings }: LoadedSettings, { kitchen }: Options): readonly string[] {
-  if (kitchen === undefined) return settings.kitchens;
-  if (larder.kitchens.has(kitchen)) return [kitchen];
-  const known = [...larder.kitchens.keys()].map((id) => `\`${id}\``).join(', ');
-  throw new Stop(`There is no kitchen \`${kitchen}\`. Use ${known}. Nothing was looked up.`);
+function kitchensOf(site: LoadedSettings, { kitchen }: Options): readonly string[] {
+  return kitchen === undefined ? site.settings.kitchens : [kitchenNamed(kitchen, site, undone)];
 }
 
 function write(output: Output, { format }: Options, data: unknown, text: () => string): void {

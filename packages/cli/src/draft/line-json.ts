@@ -2,6 +2,7 @@ import {
   applyEdits,
   dimensionOf,
   Exact,
+  foodsIn,
   isVolumeUnit,
   type Kitchen,
   linesIn,
@@ -14,12 +15,9 @@ import {
   writeStated,
 } from '@retare/core';
 import { isMerged, type RecipeReading } from 'remark-retare';
-import { decimal } from './decimal.js';
+import { type Decimal, decimal } from './decimal.js';
 import { isInDoubt } from './in-doubt.js';
-import { exactAmount, nativeWords, piecesToBuy, standInName } from './line-words.js';
-
-/** A number as a decimal string: exact ones to twelve places, those of the search to six. */
-export type Decimal = string;
+import { exactAmount, lineNumber, nativeWords, piecesToBuy, standInName } from './line-words.js';
 
 /** A pack, as a shop labels it. */
 interface JsonPack {
@@ -70,7 +68,7 @@ export interface JsonLine {
 
 /** A line of a version and its reasons as data, an entry for each of its foods. */
 export function lineJson(line: VersionLine, part: string | null, version: Version, reading: RecipeReading): JsonLine[] {
-  const place = reading.lines.get(line.line.key)?.paragraph.position?.start.line ?? null;
+  const place = lineNumber(line.line, reading);
   return linesIn(line).flatMap((each) => foodsJson(each, place, part, version));
 }
 
@@ -81,7 +79,7 @@ function foodsJson(line: VersionLine, place: number | null, part: string | null,
     part,
     food: line.line.reading.food?.text ?? null,
   };
-  return [line, ...line.also].map((own): JsonLine => {
+  return foodsIn(line).map((own): JsonLine => {
     const { bought, food, stated } = own;
     const isMissing = isMerged(line) || (stated === null && own !== line);
     const exact = exactAmount(line, own, version.batchFactor, kitchen);

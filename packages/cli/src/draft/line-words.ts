@@ -6,6 +6,7 @@ import {
   type Food,
   gramsIn,
   type Kitchen,
+  type Line,
   nameIn,
   soldIn,
   type Term,
@@ -14,7 +15,12 @@ import {
   type Weighed,
   writeTerm,
 } from '@retare/core';
-import { massWords } from 'remark-retare';
+import { massWords, type RecipeReading } from 'remark-retare';
+
+/** The number of a native line in its post; null where it has no place. */
+export function lineNumber({ key }: Line, { lines }: RecipeReading): number | null {
+  return lines.get(key)?.paragraph.position?.start.line ?? null;
+}
 
 /** The native amount, as written; null for a line without one. */
 export function nativeWords({ line }: Pick<VersionLine, 'line'>): string | null {

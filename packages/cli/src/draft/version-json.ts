@@ -10,9 +10,9 @@ import {
   type VersionMention,
 } from '@retare/core';
 import type { RecipeReading } from 'remark-retare';
-import { decimal } from './decimal.js';
-import { type Decimal, type JsonLine, lineJson } from './line-json.js';
-import { nativeWords } from './line-words.js';
+import { type Decimal, decimal } from './decimal.js';
+import { type JsonLine, lineJson } from './line-json.js';
+import { lineNumber, nativeWords } from './line-words.js';
 import { changeWords, leastChangeWords, obstacleWords } from './obstacle-words.js';
 
 /** A version with all its reasons. */
@@ -155,9 +155,4 @@ function fromTo(change: Change, { id }: Kitchen): [from: string | null, to: stri
 
 function foodWord({ reading, text }: Line): string {
   return reading.food?.text ?? text;
-}
-
-/** Where a native line stands in the post. */
-function lineNumber({ key }: Line, { lines }: RecipeReading): number | null {
-  return lines.get(key)?.paragraph.position?.start.line ?? null;
 }

@@ -47,21 +47,10 @@ export function eggSizeNamed({ eggs }: Kitchen, words: string): EggSize | null {
 }
 
 /**
- * Whole eggs nearest to an edible weight: of the usual size if that is within the limit, else of another size sold there, on every
- * shelf before seldom.
+ * Whole eggs nearest to each of some edible weights, all of one size, since nobody buys two for `4–5 eggs`: of the usual size if that is
+ * within the limit, else of another size sold there, on every shelf before seldom.
  *
- * @param grams Edible weight needed.
- * @param limit Largest drift, as a fraction.
- * @returns Null where no whole number of any size is near enough.
- */
-export function wholeEggs(kitchen: Kitchen, grams: Exact, limit: Exact): Eggs | null {
-  return wholeEggsFor(kitchen, [grams], limit)?.[0] ?? null;
-}
-
-/**
- * Whole eggs for both ends of a range, of one size: nobody buys two sizes for `4–5 eggs`.
- *
- * @param needs Edible weights.
+ * @param needs Edible grams, such as both ends of a range.
  * @param limit Largest drift of any of them, as a fraction.
  * @returns One entry a need; null where no size is near enough to all of them.
  */

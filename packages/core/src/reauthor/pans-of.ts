@@ -1,4 +1,4 @@
-import { centimetresIn } from '../amount/size.js';
+import { centimetresIn, isLengthUnit } from '../amount/size.js';
 import type { Exact } from '../exact.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
 import { isMuffin } from '../kitchen/pan/muffin-pan.js';
@@ -114,7 +114,8 @@ function sentenceOf(words: string, prose: string): string {
 /** As it is written, else that of the native kitchen's usual pan of that size. */
 function depthOf({ reading, depth }: PanMention, native: Kitchen): number | null {
   if (depth !== null) return depth.low.times(centimetresIn(depth.unit)).toNumber();
-  if (reading.depth !== null) return reading.depth.times(centimetresIn(reading.unit as 'cm')).toNumber();
+  const { unit } = reading;
+  if (reading.depth !== null && isLengthUnit(unit)) return reading.depth.times(centimetresIn(unit)).toNumber();
   const usual = pansLike(reading, native, native).find(({ areaRatio }) => areaRatio.minus(1).abs().lessThan('0.02'));
   return usual === undefined ? null : rimOf(usual.pan);
 }

@@ -37,7 +37,7 @@ export function lineCode({ reading, text, plus }: Line): string {
 }
 
 /** Three letters or figures that stand for an annotation's kind and value. */
-export function mentionCode(mention: Mention): string {
+function mentionCode(mention: Mention): string {
   return codeOf([mention.kind, ...valueKey(mention)]);
 }
 

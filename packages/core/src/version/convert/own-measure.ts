@@ -24,10 +24,11 @@ export function ownMeasure(
   { native, kitchen }: Pick<Conversion, 'native' | 'kitchen'>,
 ): Exact | null {
   const [term, ...others] = statements[0] ?? [];
-  if (term === undefined || others.length > 0 || pack !== null || !isVolumeUnit(term.unit)) return null;
-  if (!kitchen.writes.volume.includes(term.unit)) return null;
-  const [theirs, ours] = [native, kitchen].map(({ units }) => millilitresIn(term.unit as 'ml', units));
-  if (theirs == null || ours == null) return null;
+  if (term === undefined || others.length > 0 || pack !== null) return null;
+  const { unit } = term;
+  if (!isVolumeUnit(unit) || !kitchen.writes.volume.includes(unit)) return null;
+  const [theirs, ours] = [millilitresIn(unit, native.units), millilitresIn(unit, kitchen.units)];
+  if (theirs === null || ours === null) return null;
   const ratio = ours.dividedBy(theirs);
   const isSame = ratio.minus(1).abs().lessThan(sameSpoon);
   const isKept =
