@@ -49,6 +49,9 @@ describe('what is no ingredient', () => {
     'A baking tray',
     'Special equipment: a 9-inch springform pan',
     'A lot of patience',
+    'Good appetite.',
+    '(The following can be made a day ahead)',
+    'Apply the glaze to the top of the cake',
     '9x13 baking dish',
     'Add the cream; cook for 5 minutes',
   ])('is “%s”', (line) => {

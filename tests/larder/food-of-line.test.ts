@@ -6,6 +6,26 @@ const { foods } = builtInLarder();
 const ofLine = (text: string, kitchen = 'us') => findFoodOfLine(readLine(text), foods, kitchen);
 const idOf = (text: string, kitchen?: string) => ofLine(text, kitchen)?.food.id ?? null;
 
+describe('a food among others, or in a state', () => {
+  test.for([
+    ['1 tsp dried thyme and rosemary', 'dried-thyme', 'of two spices that are spooned together'],
+    ['1 tsp each cumin and coriander', null, 'each is as much again'],
+    ['1 tsp cumin and salt', null, 'salt is weighed against the whole'],
+    ['1 tbsp ginger and garlic', null, 'both are fresh, and neither is a powder'],
+    ['2 red and yellow bell peppers', 'red-bell-pepper', 'one plant in two colours'],
+    ['1 tsp black and white sesame seeds', 'sesame-seed', 'and black seeds are no sesame'],
+    ['2 tbsp garlic-infused olive oil', 'olive-oil', 'the oil'],
+    ['2 tbsp rum-infused raisins', null, 'what has drunk it is another thing'],
+    ['8 soft-taco size flour tortillas', 'flour-tortilla', 'a size of a tortilla'],
+    ['Mexican tortillas', 'flour-tortilla', 'where they are from'],
+    ['1 no-knead pizza dough', 'pizza-dough', 'how it was made'],
+    ['1 unopened pita', 'pita', 'how it was handled'],
+    ['1 taco size lettuce', null, 'which no lettuce is'],
+  ] as const)('`%s` is %s: %s', ([line, id]) => {
+    expect(idOf(line)).toBe(id);
+  });
+});
+
 describe('a kind that is named behind the food', () => {
   test.for([
     ['1 kg potatoes (waxy)', 'waxy-potato', 'in brackets'],

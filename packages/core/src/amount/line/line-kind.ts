@@ -28,7 +28,8 @@ function isLabel(tokens: Tokens, from: number): boolean {
   const last = tokens.word(tokens.length - 1);
   if (last === ':') return true;
   if (tokens.word(from) === 'for' && (tokens.word(from + 1) === 'the' || tokens.word(from + 1) === 'a')) return true;
-  return tokens.word(from) === 'the' && tokens.word(from + 1) === 'following';
+  const first = tokens.word(from) === '(' ? from + 1 : from;
+  return tokens.word(first) === 'the' && tokens.word(first + 1) === 'following';
 }
 
 const equipment = new Set(['equipment', 'tools', 'tool', 'utensils']);
@@ -75,8 +76,9 @@ function isKit(tokens: Tokens, food: readonly number[], container: string): bool
 }
 
 function isJoke(tokens: Tokens, from: number, food: readonly number[]): boolean {
-  // `A lot of love`
-  if (food.length === 1 && food[0] === tokens.length - 1 && sentimentWords.has(tokens.word(food[0]))) return true;
+  // `A lot of love.`
+  const end = tokens.length - (tokens.word(tokens.length - 1) === '.' ? 1 : 0);
+  if (food.length === 1 && food[0] === end - 1 && sentimentWords.has(tokens.word(food[0]))) return true;
   const smile = tokens.list
     .slice(-3)
     .some(({ lower }, place, all) => (lower === ';' || lower === ':') && all[place + 1]?.lower === ')');

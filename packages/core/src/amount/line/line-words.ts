@@ -131,7 +131,7 @@ export const nameEnders = list(`
 
 /** Verbs that begin a step or a tip, which stands in a list by accident. */
 export const imperatives = list(`
-  add adjust allow assemble bake baste beat blend boil bring brown brush buy check choose chop combine cook cool cover crack cut deglaze dice
+  add adjust allow apply assemble bake baste beat blend boil bring brown brush buy check choose chop combine cook cool cover crack cut deglaze dice
   dip discard divide do dont don't drain drop dust enjoy feel fill find flip fold follow fry garnish get give go grab grate grease grill
   grind have heat increase keep knead leave let lay line lower make marinate measure melt mix note pat peel pick place pour preheat prepare
   press put reduce refrigerate remember remove repeat reserve rest return rinse roast roll rub sauté saute scoop score scrape sear season
@@ -172,7 +172,7 @@ export const kit = list(`
 `);
 
 /** Kit only with another word before it, since alone it is food or unclear. */
-export const sentimentWords = list('patience love enjoy enojoy hunger courage time friends appetite');
+export const sentimentWords = list('patience love enjoy enjoyment enojoy hunger courage time friends appetite');
 
 /** Words that share their head noun when joined by `or`: `chicken or beef broth`. */
 export const modifiers = list(`

@@ -1,5 +1,6 @@
 import type { Food } from '../food.js';
 import { alternative, jointProduct, partOf } from './alternative.js';
+import { inColours, infused } from './joined.js';
 import { longestName } from './longest-name.js';
 import { ofMaker } from './maker.js';
 import { type Foods, indexOf } from './name-index.js';
@@ -71,7 +72,9 @@ function meant(words: readonly PhraseWord[], speech: Speech): Named | null {
   return (
     longestName(words, speech) ??
     alternative(words, speech) ??
+    inColours(words, speech) ??
     jointProduct(words, speech) ??
+    infused(words, speech) ??
     partOf(words, speech) ??
     ofKind(words, speech) ??
     powder(words, speech)

@@ -21,7 +21,7 @@ const always: ReadonlySet<string> = new Set(
     low sodium reduced unsalted unsweetened unbleached enriched spicy spice
     yukon gold russet waxy floury curly flat vine florets fillet fillets loin steaks pieces piece slices cubes chunks wedges halves cloves clove
     bulb bulbs
-    heaping heaped bottled packed store bought pre un inch sized style bulk brand`),
+    heaping heaped bottled packed store bought pre made un unopened inch size sized style bulk brand`),
 );
 
 /** Whether a word that was left out may be left out before a food; `said` is every word of the phrase. */
@@ -89,9 +89,11 @@ const some: ReadonlyMap<string, Fits> = new Map(
       // `Full-fat yogurt` is the usual one, `duck fat` is no duck.
       ['full', (_food, said) => said.has('fat')],
       ['fat', (_food, said) => said.has('full')],
+      ['taco burrito fajita soft', (food) => hasNameWord(food, 'tortilla', 'tortillas')],
+      ['no knead', (food) => hasNameWord(food, 'dough')],
       [
         'american british californian egyptian french greek mexican moroccan spanish turkish',
-        (food) => isFreshProduce(food),
+        (food) => isFreshProduce(food) || hasNameWord(food, 'tortilla'),
       ],
     ] as [string, Fits][]
   ).flatMap(([words, fits]) => list(words).map((word): [string, Fits] => [word, fits])),

@@ -83,7 +83,7 @@ function namedAs(reading: LineReading, find: (words: string) => FoundFood | null
   const shared = foundAt(text, span, find) ?? withHeadBehind(reading, find);
   // `1 cup cooked bulgur` is no bulgur as it is sold.
   if (shared !== null && !fits(text.slice(whole.start, span.start), shared.food, amounts.length === 0)) return null;
-  return shared !== null || amounts.length > 0 ? shared : firstOfTwo(text, span, find);
+  return shared ?? (amounts.length === 0 ? firstOfTwo(text, span, find) : firstSpice(reading, span, find));
 }
 
 /** Where the words end that say what the food lies in or with, as names do: `chipotles in adobo`, `tomatoes with chilies`. */
@@ -120,4 +120,29 @@ function firstOfTwo(text: string, { start, end }: Span, find: (words: string) =>
   // `mango and avocado salsa` is neither mango nor avocado.
   if (find(text.slice(at + joint[0].length, end)) === null) return null;
   return foundAt(text, { start, end: at }, find);
+}
+
+/** Garlic is a seasoning too, but spooned with ginger it is as fresh as that. */
+const isSpice = ({ role, pieces }: Food): boolean =>
+  role === 'seasoning' && pieces.every(({ unit }) => unit !== 'count' && unit !== 'clove');
+
+const gestures: ReadonlySet<string> = new Set(['tsp', 'tbsp', 'pinch', 'dash']);
+
+/**
+ * `1 tsp dried thyme and rosemary` is spooned as either is: the first of two spices stands for their amount. `1 tsp each` is as much again,
+ * and of more than two nobody knows how much is which.
+ */
+function firstSpice(
+  { text, amounts }: LineReading,
+  { start, end }: Span,
+  find: (words: string) => FoundFood | null,
+): FoundFood | null {
+  const joints = [...text.slice(start, end).matchAll(/\s(?:and|&|n)\s|[,;/]/g)];
+  const [joint] = joints;
+  if (joint === undefined || joints.length > 1 || /\beach\b/i.test(text)) return null;
+  if (!amounts.every(({ unit }) => gestures.has(unit))) return null;
+  const at = start + joint.index;
+  const found = foundAt(text, { start, end: at }, find);
+  const other = find(text.slice(at + joint[0].length, end));
+  return found !== null && other !== null && [found, other].every(({ food }) => isSpice(food)) ? found : null;
 }
