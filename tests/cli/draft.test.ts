@@ -306,6 +306,12 @@ describe('what cannot be drafted', () => {
       '½ cup sweetened condensed milk',
       'Canadian shops sell sweetened condensed milk in 300 ml cans, of which 388 g comes nearest, and the batch asks for 153 g',
     ],
+    [
+      'us',
+      'uk',
+      '½ cup ramen noodles',
+      'UK shops sell ramen noodles in 85 g packets that a cook uses whole, and what `½ cup` weighs the larder does not know',
+    ],
     ['us', 'au', '¾ cup tomato soup', 'Australian shops sell tomato soup in 420 g cans, and the batch asks for 188 g'],
   ] as const)('says how the shops sell what stands in the way: %s to %s, %s', async ([from, to, line, said]) => {
     const { out } = await draft(`:::ingredients{kitchen=${from}}\n- ${line}\n- 500 g kale\n:::\n`, '--for', to);

@@ -89,6 +89,11 @@ function made(asked: Asked, change: Change): Asked {
       const lines = post.lines.map((each) => each.replace(own, name));
       return { ...asked, post: { ...post, lines }, ...(asked.anchor === own ? { anchor: name } : {}) };
     }
+    case 'weight': {
+      // Of a packet, which the author alone can tell.
+      const lines = post.lines.map((each) => (each === change.line.text ? each.replace(/cup/u, 'cup (85 g)') : each));
+      return { ...asked, post: { ...post, lines } };
+    }
     case 'own-version':
       return { ...asked, post: { ...post, lines: post.lines.filter((each) => each !== change.line.text) } };
     case 'half-pack': {
@@ -143,6 +148,12 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
     },
     because: ['not-sold'],
     changes: ['food'],
+  },
+  {
+    name: 'a cup of what comes in whole packets, and what it weighs nobody knows',
+    asked: { post: { kitchen: 'us', lines: ['½ cup ramen noodles', '2 lb potatoes'] }, to: 'uk' },
+    because: ['no-weight'],
+    changes: ['weight'],
   },
   {
     name: 'so is an anchor that is not sold, and each of two foods',

@@ -29,6 +29,11 @@ export function obstacleWords(obstacle: Obstacle, kitchen: Kitchen): string {
           : 'what takes its place goes by weight, which the larder does not know of this line';
       return `${kitchen.adjective} shops do not sell ${wordFor(line)}${isAnchor ? ', the anchor' : ''}, and ${unknown}`;
     }
+    case 'no-weight': {
+      const { line, food, isAnchor } = obstacle;
+      const packs = packWords(soldIn(food, kitchen.id)?.packs ?? []);
+      return `${kitchen.adjective} shops sell ${wordFor(line)}${isAnchor ? ', the anchor,' : ''} in ${packs} that a cook uses whole, and what \`${nativeWords({ line }) ?? ''}\` weighs the larder does not know`;
+    }
     case 'no-amount':
       return noAmountWords(obstacle, kitchen);
     case 'ratio': {

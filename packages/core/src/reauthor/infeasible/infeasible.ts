@@ -7,7 +7,7 @@ import { anchorFactors, native } from '../search/batch-factors.js';
 import type { Choice, Demand } from '../search/demand.js';
 import type { PartPlan } from '../search/part-plan.js';
 import { leastCost } from '../search/search.js';
-import type { Searched, Unsold } from '../search/search-recipe.js';
+import type { Searched } from '../search/search-recipe.js';
 import { type Problem, type Solution, solve, solveAt } from '../search/solve.js';
 import type { Change } from './change.js';
 import { leastChange } from './least-change.js';
@@ -15,7 +15,9 @@ import type { InTheWay } from './possible-changes.js';
 
 /** Something that stands in the way of any version. */
 export type Obstacle =
-  | ({ kind: 'not-sold'; isAnchor: boolean } & Unsold)
+  | { kind: 'not-sold'; line: Line; food: Food; isAnchor: boolean; because: 'no-stand-in' | 'no-weight' }
+  /** A cook there uses whole packs of it, and how many of them a volume is is not known. */
+  | { kind: 'no-weight'; line: Line; food: Food; isAnchor: boolean }
   | {
       kind: 'no-amount';
       line: Line;
@@ -57,7 +59,12 @@ export function explainInfeasible(searched: Searched): Infeasible {
   const nearest = solved.best ?? (missing.length === 0 ? solve(free).best : null) ?? nearestBeyond(free, missing);
   const bent = nearest === null || solved.best !== null ? [] : bentIn(plans, nearest);
   const because: Obstacle[] = [
-    ...unsold.map((each): Obstacle => ({ kind: 'not-sold', isAnchor: isOf(each.line, anchor), ...each })),
+    ...unsold.map(({ because, line, food }): Obstacle => {
+      const isAnchor = isOf(line, anchor);
+      return because === 'whole-packs'
+        ? { kind: 'no-weight', line, food, isAnchor }
+        : { kind: 'not-sold', line, food, isAnchor, because };
+    }),
     ...missing.flatMap((each): Obstacle[] => noAmount(each, anchor)),
     ...bent.map(({ ratio, part, demands, drift, limit }): Obstacle => {
       const whole = demands.flatMap(({ food }, at) =>

@@ -1,5 +1,6 @@
 import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { GuardedRatio } from '../ratio/constraint.js';
 import type { Demand } from '../search/demand.js';
@@ -73,13 +74,16 @@ function widerLimits({ ratio, part, limit: from }: InTheWay['ratios'][number]): 
   });
 }
 
-/** For what is not sold: a weight that lets its stand-in be measured, or a food of the kind that is sold. */
+/** For what is not sold: a weight that lets its stand-in, or its packs, be counted out, or a food of the kind that is sold. */
 function otherFoods(line: Line, { unsold, context }: Searched): Candidate[] {
   const own = unsold.find((each) => each.line === line);
   if (own === undefined) return [];
   const { food } = own;
-  if (own.because === 'no-weight') {
-    const weighed = restated(line, stateOne({ low: new Exact(100), high: null, unit: 'g' }), context);
+  if (own.because !== 'no-stand-in') {
+    // What comes whole, of one pack.
+    const [pack] = soldIn(food, context.kitchen.id)?.packs ?? [];
+    const low = own.because === 'whole-packs' && pack !== undefined ? pack.grams : new Exact(100);
+    const weighed = restated(line, stateOne({ low, high: null, unit: 'g' }), context);
     const change: Change = { kind: 'weight', line, food };
     return weighed === null
       ? []

@@ -1,7 +1,7 @@
 import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { soldIn } from '../../kitchen/shop/buy.js';
+import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { standInOf } from '../../kitchen/shop/stand-in.js';
 import { hasCure } from '../../recipe/has-cure.js';
 import type { Line, Recipe } from '../../recipe/recipe.js';
@@ -26,12 +26,15 @@ export interface SearchInput {
   anchor: string | null;
 }
 
-/** A line whose food the kitchen's shops do not sell, and for which nothing takes its place. */
+/** A line that cannot be had in the kitchen's shops: its food is not sold there, or in whole packs only. */
 export interface Unsold {
   line: Line;
   food: Food;
-  /** The larder knows no stand-in, or knows one and not what the line weighs. */
-  because: 'no-stand-in' | 'no-weight';
+  /**
+   * The larder knows no stand-in, or knows one and not what the line weighs; or a cook there uses whole packs of it, and nobody knows how
+   * many of them the line asks for.
+   */
+  because: 'no-stand-in' | 'no-weight' | 'whole-packs';
 }
 
 /** A recipe searched for a kitchen. */
@@ -77,13 +80,21 @@ export function isFeasible({ solved, unsold }: Searched): boolean {
   return solved.best !== null && unsold.length === 0;
 }
 
+/** Asked for by volume, of a weight that is not known. */
+function isPoured(line: Line, demands: readonly Demand[]): boolean {
+  return demands.some(
+    ({ lines, food, base, weight }) => lines.includes(line) && food === line.food && base === 'ml' && weight > 0,
+  );
+}
+
 function unsoldIn(plans: readonly PartPlan[], lines: readonly Line[], { kitchen, foods }: DemandContext): Unsold[] {
   const demands = plans.flatMap((plan) => plan.demands);
   return lines.flatMap((line): Unsold[] => {
     const { food } = line;
     if (food === null || food.role === 'cure' || line.name === null) return [];
     const sold = soldIn(food, kitchen.id);
-    if (sold === null || sold.sold) return [];
+    if (sold === null) return [];
+    if (sold.sold) return isUseWhole(sold) && isPoured(line, demands) ? [{ line, food, because: 'whole-packs' }] : [];
     if (standInOf(food, kitchen, foods) === null) return [{ line, food, because: 'no-stand-in' }];
     // A line without an amount only names what takes the place.
     const own = demands.filter((demand) => demand.lines.includes(line));
