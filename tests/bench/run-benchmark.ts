@@ -133,17 +133,24 @@ function ratiosAsRead(recipe: Recipe, version: Version, setting: Setting): Ratio
   });
 }
 
+function obstacleInWords(each: NonNullable<Reauthored['infeasible']>['because'][number]): string {
+  switch (each.kind) {
+    case 'ratio':
+      return `${each.name} ${(100 * each.drift).toFixed(1)} % (limit ${(100 * each.limit).toFixed(1)} %)`;
+    case 'not-sold':
+      return `not sold: ${each.food.id}`;
+    case 'no-weight':
+      return `whole packs only, of unknown weight: “${each.line.text}”`;
+    case 'no-amount':
+      return `no amount for “${each.line.text}” (${each.line.food?.id ?? 'unknown'}): needs ${each.need.toFixed(1)}, nearest ${each.pack?.toFixed(1) ?? 'none'}`;
+  }
+}
+
 function note(file: string, kitchen: string, { version, infeasible, ratios }: Reauthored, bench: Benchmark): void {
   const lines = version.parts.flatMap((part) => part.lines);
   for (const line of lines.filter(isNotSold)) bench.notSold.push({ file, kitchen, words: line.food?.id ?? '' });
   if (infeasible !== null) {
-    const because = infeasible.because.map((each) =>
-      each.kind === 'ratio'
-        ? `${each.name} ${(100 * each.drift).toFixed(1)} % (limit ${(100 * each.limit).toFixed(1)} %)`
-        : each.kind === 'not-sold'
-          ? `not sold: ${each.food.id}`
-          : `no amount for “${each.line.text}” (${each.line.food?.id ?? 'unknown'}): needs ${each.need.toFixed(1)}, nearest ${each.pack?.toFixed(1) ?? 'none'}`,
-    );
+    const because = infeasible.because.map(obstacleInWords);
     bench.infeasible.push({ file, kitchen, words: because.join('; ') });
     return;
   }

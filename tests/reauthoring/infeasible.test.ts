@@ -150,12 +150,6 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
     changes: ['food'],
   },
   {
-    name: 'a cup of what comes in whole packets, and what it weighs nobody knows',
-    asked: { post: { kitchen: 'us', lines: ['½ cup ramen noodles', '2 lb potatoes'] }, to: 'uk' },
-    because: ['no-weight'],
-    changes: ['weight'],
-  },
-  {
     name: 'so is an anchor that is not sold, and each of two foods',
     asked: {
       post: { kitchen: 'eu', lines: ['20 g fresh yeast', '500 g flour', '300 ml water', '200 g crème fraîche'] },
@@ -181,6 +175,12 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
     },
     because: ['not-sold'],
     changes: ['food'],
+  },
+  {
+    name: 'a cup of what comes in whole packets, and what it weighs nobody knows',
+    asked: { post: { kitchen: 'us', lines: ['½ cup ramen noodles', '2 lb potatoes'] }, to: 'uk' },
+    because: ['no-weight'],
+    changes: ['weight'],
   },
 ];
 
