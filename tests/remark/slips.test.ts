@@ -141,7 +141,7 @@ const slips: Slip[] = [
   {
     markdown: 'Bake until the middle reads :core[205°F]{of=bread}.',
     at: 'bread',
-    says: '`bread` is no food with a safe temperature, so this core temperature cannot be checked. Write `of=` with a listed meat or fish, or with `poultry`, `poultry-pieces`, `ground-poultry`, `ground-meat`, `whole-meat`, `pork`, `ham`, `sausage`, `fish`, `shellfish`, `egg-dish`, `casserole`, `leftovers`, `stuffing` or `offal`; where it tells when bread is done, not when it is safe, write `:temp[205°F]`',
+    says: '`bread` is no food with a safe temperature, so this core temperature cannot be checked. Write `of=` with a listed meat or fish, or with `poultry`, `poultry-pieces`, `ground-poultry`, `ground-meat`, `whole-meat`, `game`, `pork`, `ham`, `sausage`, `fish`, `shellfish`, `egg-dish`, `casserole`, `leftovers`, `stuffing` or `offal`; where it tells when bread is done, not when it is safe, write `:temp[205°F]`',
   },
   {
     markdown: 'At :oven[350°F]{fan=yes}.',

@@ -74,6 +74,7 @@ const safeTable = z.strictObject({
   'ground-poultry': safe,
   'ground-meat': safe,
   'whole-meat': safe,
+  game: safe,
   pork: safe,
   ham: safe,
   sausage: safe,

@@ -70,6 +70,7 @@ export const safeClasses = [
   'ground-poultry',
   'ground-meat',
   'whole-meat',
+  'game',
   'pork',
   'ham',
   'sausage',
