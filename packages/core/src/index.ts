@@ -50,7 +50,9 @@ export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitch
 export { temperatureFor } from './kitchen/heat/temperature.js';
 export type * from './kitchen/kitchen.js';
 export { lengthFor } from './kitchen/measure/length.js';
-export { type Measure, measuresBy, nearestOf } from './kitchen/measure/measure.js';
+export type { Measure } from './kitchen/measure/measure.js';
+export { measuresBy } from './kitchen/measure/measures-by.js';
+export { nearestOf } from './kitchen/measure/nearest-of.js';
 export { readPanIn, sizesNamed } from './kitchen/pan/named-pan.js';
 export { type PanChoice, panFor } from './kitchen/pan/pan.js';
 export { baseArea } from './kitchen/pan/pan-base.js';

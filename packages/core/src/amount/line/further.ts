@@ -1,5 +1,5 @@
 import { readDegrees } from '../mention/degrees.js';
-import { readSizeAt } from '../mention/read-pan.js';
+import { readSizeAt } from '../mention/read-size.js';
 import { readQuantity } from '../quantity/quantity.js';
 import { isMeasured } from '../quantity/statement.js';
 import type { Quantity } from '../reading.js';

@@ -10,7 +10,7 @@ import type { LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../unit.
 import { likelyUnit, readDegrees } from './degrees.js';
 import { HeatWatch } from './heat-watch.js';
 import { readGas } from './read-oven.js';
-import { type ReadSize, readSizeAt } from './read-pan.js';
+import { type ReadSize, readSizeAt } from './read-size.js';
 import { isNamedBySize } from './vessel-size.js';
 
 /** A temperature, pan size or length in a line of running text. */

@@ -1,6 +1,4 @@
 import type { Exact } from '../../exact.js';
-import { readRange } from '../quantity/range.js';
-import { readUnit } from '../quantity/unit-reading.js';
 import type { PanReading, Span } from '../reading.js';
 import { isLengthUnit, isMassUnit, isVolumeUnit } from '../size.js';
 import { readNumber } from '../token/number.js';
@@ -8,47 +6,9 @@ import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { MassUnit, UnitId, VolumeUnit } from '../unit.js';
 import { hyphenedInch } from './hyphened-inch.js';
+import { shapeWord } from './pan-shape.js';
 import { type Holes, readHoles } from './read-holes.js';
-
-/** A size among the tokens: up to three measures multiplied. */
-export interface ReadSize {
-  measures: { low: Exact; high: Exact | null }[];
-  unit: UnitId;
-  first: number;
-  next: number;
-}
-
-const shapes: ReadonlyMap<string, PanReading['shape']> = new Map([
-  ['round', 'round'],
-  ['rounds', 'round'],
-  ['circular', 'round'],
-  ['springform', 'round'],
-  ['pie', 'pie'],
-  ['tart', 'pie'],
-  ['skillet', 'stove'],
-  ['frying', 'stove'],
-  ['pizza', 'stove'],
-  ['wok', 'stove'],
-  ['griddle', 'stove'],
-  ['sauté', 'stove'],
-  ['saute', 'stove'],
-  ['paella', 'stove'],
-  ['sheet', 'sheet'],
-  ['sheets', 'sheet'],
-  ['tray', 'sheet'],
-  ['trays', 'sheet'],
-  ['flan', 'pie'],
-  ['square', 'square'],
-  ['squares', 'square'],
-  ['rectangle', 'rectangle'],
-  ['rectangular', 'rectangle'],
-  ['oblong', 'rectangle'],
-  ['quiche', 'pie'],
-  ['loaf', 'loaf'],
-  ['bundt', 'tube'],
-  ['tube', 'tube'],
-  ['ring', 'tube'],
-]);
+import { type ReadSize, readSizeAt } from './read-size.js';
 
 /**
  * Reads a pan size: `9×13 in`, `9x13x2 inch`, `two 8-inch round`, `9" x 13"`, `2-quart`, `900 g loaf tin`.
@@ -189,14 +149,6 @@ function readCount(tokens: Tokens, index: number): { value: Exact; next: number 
   return tokens.at(next).kind === 'number' ? { value: number.value, next } : null;
 }
 
-function shapeWord(tokens: Tokens): PanReading['shape'] | undefined {
-  for (const token of tokens.list) {
-    const shape = shapes.get(token.lower);
-    if (shape !== undefined) return shape;
-  }
-  return undefined;
-}
-
 /** `…, 2 inches deep` */
 function deepAt(tokens: Tokens, size: ReadSize): { depth: Exact; span: Span } | null {
   const stop = Math.min(tokens.length, size.next + 12);
@@ -211,33 +163,4 @@ function deepAt(tokens: Tokens, size: ReadSize): { depth: Exact; span: Span } | 
     at = deep.next - 1;
   }
   return null;
-}
-
-/** Reads one to three measures with a unit at an index: `9 x 13-inch`, `9" x 13"`, `8 by 12 inches`, `4 to 5 quart`, `2cm x 2cm`. */
-export function readSizeAt(tokens: Tokens, index: number): ReadSize | null {
-  const measures: ReadSize['measures'] = [];
-  let unit: UnitId | null = null;
-  let at = index;
-  for (;;) {
-    const range = readRange(tokens, at);
-    if (range === null || range.article || range.reversed) return null;
-    measures.push({ low: range.low, high: range.high });
-    const word = readUnit(tokens, range.next, { afterNumber: true });
-    const sized = word !== null && word.loose === '' && word.container === '' ? word : null;
-    if (sized !== null && unit !== null && sized.unit !== unit) return null;
-    unit = sized?.unit ?? unit;
-    at = sized?.next ?? range.next;
-    const further = measures.length < 3 ? crossAt(tokens, at) : null;
-    if (further === null || readRange(tokens, further) === null) break;
-    at = further;
-  }
-  return unit === null ? null : { measures, unit, first: index, next: at };
-}
-
-/** Index behind the sign between two sides: `x`, `×`, `by`, `-by-`. */
-function crossAt(tokens: Tokens, index: number): number | null {
-  const at = tokens.word(index) === '-' ? index + 1 : index;
-  const sign = tokens.word(at);
-  if (sign !== 'x' && sign !== '×' && sign !== '✕' && sign !== 'by' && sign !== '*') return null;
-  return tokens.word(at + 1) === '-' ? at + 2 : at + 1;
 }

@@ -5,7 +5,7 @@ import { isLengthUnit, isMassUnit, isVolumeUnit } from '../size.js';
 import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { LengthUnit, MassUnit, VolumeUnit } from '../unit.js';
-import { readSizeAt } from './read-pan.js';
+import { readSizeAt } from './read-size.js';
 
 interface Numbered {
   low: Exact;

@@ -3,7 +3,7 @@ import { isLengthUnit } from '../size.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
 import { vesselKinds, vessels } from './mention-words.js';
-import { type ReadSize, readSizeAt } from './read-pan.js';
+import { type ReadSize, readSizeAt } from './read-size.js';
 
 /** Whether a size is that of a vessel: its name follows, or the size stands in a bracket behind it. */
 export function isNamedBySize(tokens: Tokens, size: ReadSize): boolean {

@@ -1,6 +1,8 @@
 import { Exact } from '../../exact.js';
 import type { Kitchen } from '../kitchen.js';
-import { type Measure, measuresBy, nearestOf } from './measure.js';
+import type { Measure } from './measure.js';
+import { measuresBy } from './measures-by.js';
+import { nearestOf } from './nearest-of.js';
 
 /**
  * Whether a volume is one measure of the kitchen's spoons, cups or jug, or a sum of two tools: 4 tsp are 1 tbsp and 1 tsp, 5 tbsp are

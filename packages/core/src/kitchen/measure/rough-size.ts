@@ -3,7 +3,8 @@ import type { Term } from '../../amount/stated.js';
 import type { MassUnit, VolumeUnit } from '../../amount/unit.js';
 import { Exact, toStep } from '../../exact.js';
 import type { Kitchen, Way } from '../kitchen.js';
-import { measuresBy, nearestOfEach } from './measure.js';
+import { measuresBy } from './measures-by.js';
+import { nearestOfEach } from './nearest-of.js';
 
 /** An amount of no food in particular, of the size of what a dish comes to; `high` is null where it is no range. */
 interface RoughAmount {

@@ -4,13 +4,15 @@ import { Exact } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { type Measure, measuresBy } from '../../kitchen/measure/measure.js';
+import type { Measure } from '../../kitchen/measure/measure.js';
+import { measuresBy } from '../../kitchen/measure/measures-by.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
 import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
-import { type Need, stateMeasure, tablesFor } from '../../version/convert/land.js';
+import { stateMeasure } from '../../version/convert/land.js';
 import { stateRange } from '../../version/convert/land-range.js';
 import { ownMeasure } from '../../version/convert/own-measure.js';
+import { type Need, type Table, tablesFor } from '../../version/convert/tables-for.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
 import { type Weights, widestDrift } from '../weights.js';
@@ -43,11 +45,6 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   if (!list.hasNear(demand.quantity)) addTables(volumes(context.kitchen), otherTool, growing, context);
   if (!list.hasNear(demand.quantity)) addUnchecked(list, demand, context);
   return list.offer([], demand.base === 'g' && Number.isFinite(step.base) ? step.base : 0);
-}
-
-interface Table {
-  base: 'g' | 'ml';
-  measures: readonly Measure[];
 }
 
 function volumes(kitchen: Kitchen): Table[] {

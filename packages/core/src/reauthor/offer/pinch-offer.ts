@@ -1,6 +1,6 @@
 import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
-import { measuresBy } from '../../kitchen/measure/measure.js';
+import { measuresBy } from '../../kitchen/measure/measures-by.js';
 import type { Demand } from '../search/demand.js';
 import { perBase } from './measured-pairs.js';
 import type { OfferContext } from './offer-context.js';

@@ -16,11 +16,12 @@ import { isContainer, type WeighedAmount, weighingOf, weighNeed } from '../weigh
 import { middle, rangeOf, spreadOf } from '../weigh/weighed-ends.js';
 import { byLength } from './by-length.js';
 import { inPacks } from './in-packs.js';
-import { land, type Need, stateMeasure, unlanded } from './land.js';
+import { land, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
 import { mustNotShrink } from './must-not-shrink.js';
 import { ownMeasure } from './own-measure.js';
 import { isSizedPieces, pieceSizeIn } from './sized-pieces.js';
+import type { Need } from './tables-for.js';
 
 /** Whose amount goes where. */
 export interface Conversion {

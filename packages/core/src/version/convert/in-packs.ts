@@ -1,7 +1,8 @@
 import { type Stated, statePacks } from '../../amount/stated.js';
 import type { Food, Sold } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { measuresBy, nearestOf } from '../../kitchen/measure/measure.js';
+import { measuresBy } from '../../kitchen/measure/measures-by.js';
+import { nearestOf } from '../../kitchen/measure/nearest-of.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import type { WeighedAmount } from '../weigh/weigh-line.js';
 import { endsOf, rangeOf } from '../weigh/weighed-ends.js';

@@ -2,8 +2,10 @@ import type { Stated } from '../../amount/stated.js';
 import type { Exact } from '../../exact.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { type Measure, nearestOf } from '../../kitchen/measure/measure.js';
-import { costOf, type Landed, type Need, stateMeasure, tablesFor } from './land.js';
+import type { Measure } from '../../kitchen/measure/measure.js';
+import { nearestOf } from '../../kitchen/measure/nearest-of.js';
+import { costOf, type Landed, stateMeasure } from './land.js';
+import { type Need, tablesFor } from './tables-for.js';
 
 /** Both ends of a range as the kitchen measures them. */
 export interface LandedRange {

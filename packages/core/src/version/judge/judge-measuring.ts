@@ -4,13 +4,16 @@ import { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { type Measure, measuresBy, nearestOf } from '../../kitchen/measure/measure.js';
+import type { Measure } from '../../kitchen/measure/measure.js';
 import { isMeasuredSum } from '../../kitchen/measure/measured-sum.js';
+import { measuresBy } from '../../kitchen/measure/measures-by.js';
+import { nearestOf } from '../../kitchen/measure/nearest-of.js';
 import { isPartOfPack } from '../../kitchen/measure/pack-parts.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { counterStepGrams, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { equalPacks } from '../../kitchen/shop/equal-packs.js';
-import { land, type Need, stateMeasure } from '../convert/land.js';
+import { land, stateMeasure } from '../convert/land.js';
+import type { Need } from '../convert/tables-for.js';
 import type { Problem } from '../problem.js';
 import { isMultiple, onTheMark } from './is-multiple.js';
 

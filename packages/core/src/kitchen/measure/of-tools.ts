@@ -1,0 +1,116 @@
+import { gramsIn } from '../../amount/size.js';
+import type { UnitId } from '../../amount/unit.js';
+import { Exact } from '../../exact.js';
+import type { Kitchen, Marks, MeasureSet, Way } from '../kitchen.js';
+import { type Measure, sized, unroundness } from './measure.js';
+
+const half = new Exact('0.5');
+
+/** All that one way of measuring lands on exactly, in the order of its tools; the same size may stand twice. */
+export function ofTools(kitchen: Kitchen, way: Way): Measure[] {
+  switch (way) {
+    case 'spoon':
+      return [...ofSet(kitchen, 'tsp', kitchen.spoons.tsp), ...ofSet(kitchen, 'tbsp', kitchen.spoons.tbsp)];
+    case 'cup':
+      return kitchen.cups === null
+        ? []
+        : [...withSpoons(kitchen, ofSet(kitchen, 'cup', kitchen.cups)), ...quarts(kitchen)];
+    case 'jug':
+      return kitchen.jug === null
+        ? []
+        : onMarks(kitchen.jug.marks, 'jug', kitchen.jug.unit, jugMillilitres(kitchen), 'ml');
+    case 'scale':
+      return kitchen.scale === null
+        ? []
+        : onMarks(kitchen.scale.marks, 'scale', kitchen.scale.unit, gramsIn(kitchen.scale.unit), 'g');
+  }
+}
+
+function jugMillilitres(kitchen: Kitchen): Exact {
+  return kitchen.jug?.unit === 'floz' ? (kitchen.units.floz ?? new Exact(1)) : new Exact(1);
+}
+
+function ofSet(kitchen: Kitchen, unit: 'tsp' | 'tbsp' | 'cup', set: MeasureSet): Measure[] {
+  const each = kitchen.units[unit];
+  if (each === undefined) return [];
+  const measures: Measure[] = [];
+  for (let whole = 0; whole <= set.wholes; whole++) {
+    for (const fraction of [new Exact(0), ...set.fractions]) {
+      const value = fraction.plus(whole);
+      if (value.isZero()) continue;
+      const plain = fraction.isZero() || fraction.equals(half);
+      measures.push({
+        way: unit === 'cup' ? 'cup' : 'spoon',
+        terms: [{ low: value, high: null, unit }],
+        base: 'ml',
+        ...sized(value.times(each)),
+        awkwardness: plain ? 0 : 1,
+      });
+    }
+  }
+  return measures;
+}
+
+/** A cup amount and 1 to 3 tablespoons. */
+function withSpoons(kitchen: Kitchen, cups: Measure[]): Measure[] {
+  const tablespoon = kitchen.units.tbsp;
+  if (kitchen.cups === null || tablespoon === undefined) return cups;
+  const added: Measure[] = [];
+  for (const cup of cups) {
+    for (let spoons = 1; spoons <= kitchen.cups.plusTablespoons; spoons++) {
+      const low = new Exact(spoons);
+      added.push({
+        ...cup,
+        terms: [...cup.terms, { low, high: null, unit: 'tbsp' }],
+        ...sized(cup.size.plus(tablespoon.times(low))),
+        awkwardness: 2,
+      });
+    }
+  }
+  return [...cups, ...added];
+}
+
+/** Past the cups that are still counted: quarts, of four cups each, by a quarter up to 4 and by a half up to 12. */
+function quarts(kitchen: Kitchen): Measure[] {
+  const { cup, quart } = kitchen.units;
+  const { cups } = kitchen;
+  if (cups === null || cup === undefined || quart === undefined || !kitchen.writes.volume.includes('quart')) return [];
+  const measures: Measure[] = [];
+  for (let quarters = cups.wholes + 1; quarters <= 48; quarters += quarters < 16 ? 1 : 2) {
+    const low = new Exact(quarters).dividedBy(4);
+    const awkwardness = low.times(2).isInteger() ? 0 : 1;
+    measures.push({
+      way: 'cup',
+      terms: [{ low, high: null, unit: 'quart' }],
+      base: 'ml',
+      ...sized(low.times(quart)),
+      awkwardness,
+    });
+  }
+  return measures;
+}
+
+function onMarks(
+  marks: readonly Marks[],
+  way: 'jug' | 'scale',
+  unit: UnitId,
+  each: Exact,
+  base: 'g' | 'ml',
+): Measure[] {
+  const measures: Measure[] = [];
+  let last = new Exact(0);
+  for (const { from, to, step } of marks) {
+    for (let value = from; value.lessThanOrEqualTo(to); value = value.plus(step)) {
+      if (value.lessThanOrEqualTo(last)) continue;
+      last = value;
+      measures.push({
+        way,
+        terms: [{ low: value, high: null, unit }],
+        base,
+        ...sized(value.times(each)),
+        awkwardness: way === 'scale' ? unroundness(value) : 0,
+      });
+    }
+  }
+  return measures;
+}
