@@ -7,19 +7,32 @@ export interface UnsizedContainer {
   word: string;
   /** What the line says of its size all the same. */
   size: 'small' | 'large' | null;
+  /** A block, a bar: no container, and said of nothing else than what is sold so. */
+  isPiece?: true;
 }
 
-/** The container of a line that counts cans or packets and gives no size; null for any other line. */
+/** Pieces in which shops sell a food, each of one weight. A loaf or a wedge is as large as anyone likes. */
+const shopPieces: ReadonlyMap<string, string> = new Map(
+  ['block', 'bar', 'log', 'ball', 'sheet', 'wheel', 'ring'].flatMap((word) => [
+    [word, word],
+    [`${word}s`, word],
+  ]),
+);
+
+/** The container of a line that counts cans, packets or a shop's blocks and gives no size; null for any other line. */
 export function unsizedContainer({ text, amounts: [amount], pack }: LineReading): UnsizedContainer | null {
   if (amount === undefined || pack !== null) return null;
   const { unit, span } = amount;
-  if (unit !== 'can' && unit !== 'tin' && unit !== 'packet') return null;
+  const isPiece = unit === 'count';
+  if (!isPiece && unit !== 'can' && unit !== 'tin' && unit !== 'packet') return null;
   const words: string[] =
     text
       .slice(span.start, span.end)
       .toLowerCase()
       .match(/\p{L}+/gu) ?? [];
-  const named = words.map((word) => containers[word]).find((word) => word !== undefined);
   const size = words.includes('small') ? 'small' : words.includes('large') ? 'large' : null;
+  const piece = words.map((word) => shopPieces.get(word)).find((word) => word !== undefined);
+  if (isPiece) return piece === undefined ? null : { word: piece, size, isPiece };
+  const named = words.map((word) => containers[word]).find((word) => word !== undefined);
   return { word: unit === 'packet' ? (named ?? unit) : unit, size };
 }

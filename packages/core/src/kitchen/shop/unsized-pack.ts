@@ -28,10 +28,10 @@ export function isCan(container: string): boolean {
  *
  * @returns Null where no such pack is sold, or where it may be any of several.
  */
-export function packMeant(sold: Sold, { word: container, size }: UnsizedContainer): Pack | null {
+export function packMeant(sold: Sold, { word: container, size, isPiece }: UnsizedContainer): Pack | null {
   const same = sold.packs.filter(({ word }) => sameContainer(word, container));
   if (same.length > 0) return oneOf(same, size);
-  return isCan(container) ? null : oneOf(sold.packs, size);
+  return isCan(container) || isPiece ? null : oneOf(sold.packs, size);
 }
 
 function oneOf(packs: readonly Pack[], size: UnsizedContainer['size']): Pack | null {

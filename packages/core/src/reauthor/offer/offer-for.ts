@@ -1,10 +1,11 @@
 import { isLengthUnit } from '../../amount/size.js';
 import { statedIn } from '../../amount/stated.js';
 import { partOfEgg } from '../../kitchen/egg.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { byLength } from '../../version/convert/by-length.js';
 import { isSizedPieces } from '../../version/convert/sized-pieces.js';
-import { isContainer } from '../../version/weigh/weigh-line.js';
+import { isContainer, isShopPiece } from '../../version/weigh/weigh-line.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
 import { eggOffer } from './egg-offer.js';
@@ -28,7 +29,7 @@ function ofKind(demand: Demand, context: OfferContext): Offer {
   if (demand.base === 'g' && sold !== null && isUseWhole(sold)) return wholePackOffer(demand, sold, context);
   // A pinch of what stands in is a pinch.
   if (isStandIn(demand) && isCounted(demand) && demand.base !== 'count') return standInOffer(demand, sold, context);
-  if (isCounted(demand) && !isWeighedPiece(demand)) return pieceOffer(demand, sold, context);
+  if (isCounted(demand) && !isWeighedPiece(demand, kitchen)) return pieceOffer(demand, sold, context);
   if (isLength(demand)) return asLong(demand, context);
   if (!isStandIn(demand) && isSizedPieces(demand.reading, food, kitchen)) return pieceOffer(demand, sold, context);
   return measuredOffer(demand, sold, context);
@@ -56,9 +57,10 @@ function asLong(demand: Demand, { kitchen }: OfferContext): Offer {
   return new OfferList().add(demand, demand.quantity, 0, () => stated).offer([], 0);
 }
 
-/** A stick of butter, a can of something that is not used whole. */
-function isWeighedPiece({ reading, food, base }: Demand): boolean {
+/** A stick of butter, a block of cream cheese, a can of something that is not used whole. */
+function isWeighedPiece({ reading, food, base, weighed }: Demand, kitchen: Kitchen): boolean {
   const unit = reading.amounts[0]?.unit;
   if (base !== 'g') return false;
+  if (weighed.pack !== null || isShopPiece(reading, food, kitchen)) return true;
   return (unit === 'stick' && food?.role === 'fat') || (unit !== undefined && isContainer(unit));
 }

@@ -12,7 +12,7 @@ import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { convertEggs, looseEggs } from '../egg/convert-eggs.js';
 import type { EggsThere } from '../egg/egg-lines.js';
 import { takesPartOfEgg } from '../egg/part-of-egg.js';
-import { isContainer, type WeighedAmount, weighingOf, weighNeed } from '../weigh/weigh-line.js';
+import { isContainer, isShopPiece, type WeighedAmount, weighingOf, weighNeed } from '../weigh/weigh-line.js';
 import { middle, rangeOf, spreadOf } from '../weigh/weighed-ends.js';
 import { byLength } from './by-length.js';
 import { inPacks } from './in-packs.js';
@@ -58,7 +58,8 @@ export function convertAmount(reading: LineReading, food: Food | null, conversio
     if (takesPartOfEgg(reading, food)) return byMeasure(stated, weighed, food, conversion);
     return convertEggs(stated, weighed, part, conversion);
   }
-  if (isCounted(stated, food)) return firstStatement(stated);
+  const isOther = weighed.low.grams !== null && isShopPiece(reading, food, kitchen);
+  if (weighed.pack === null && !isOther && isCounted(stated, food)) return firstStatement(stated);
   if (mustNotShrink(food, conversion) && weighed.high !== null) return firstStatement(stated);
   return inPacks(stated, weighed, food, conversion) ?? byMeasure(stated, weighed, food, conversion);
 }

@@ -80,7 +80,8 @@ export function weighStated(stated: Stated | null, weighing: Weighing): WeighedA
   if (plus !== undefined) return together(weighStated(own, weighing), weighStated(plus, weighing));
   if (stated.pack !== null) return weighPacks(stated, weighing);
   const unit = first.unit;
-  const usual = isContainer(unit) ? unsizedPack(unit, weighing) : null;
+  const isPiece = unit === 'count' && weighing.container?.isPiece === true;
+  const usual = isContainer(unit) || isPiece ? unsizedPack(unit, weighing) : null;
   if (usual !== null && usual.unit === 'count' && partOfEgg(weighing.food) !== null)
     return weighStated({ ...stated, statements: [[piecesIn(first, usual)]] }, weighing);
   if (usual !== null) return counted(first.low, first.high, usual, weighing);
@@ -229,8 +230,18 @@ export function isContainer(unit: string): unit is 'can' | 'tin' | 'packet' {
   return unit === 'can' || unit === 'tin' || unit === 'packet';
 }
 
+/** Whether a kitchen's shops sell a food in the pieces that a line counts: their block is not the author's. */
+export function isShopPiece(reading: LineReading, food: Food | null, kitchen: Kitchen): boolean {
+  const container = unsizedContainer(reading);
+  const sold = food === null || container?.isPiece !== true ? null : soldIn(food, kitchen.id);
+  return sold?.packs.some(({ word }) => word === container?.word) ?? false;
+}
+
 /** `1 can butter beans`: the size that a cook there takes. What the author says that one weighs goes before. */
-function unsizedPack(unit: 'can' | 'tin' | 'packet', { food, kitchen, container, ownWeights }: Weighing): Pack | null {
+function unsizedPack(
+  unit: 'can' | 'tin' | 'packet' | 'count',
+  { food, kitchen, container, ownWeights }: Weighing,
+): Pack | null {
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if (food === null || sold === null || ownWeights.perPiece.has(pieceKey(food.id, unit))) return null;
   return packMeant(sold, container ?? { word: unit, size: null });

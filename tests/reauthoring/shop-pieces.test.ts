@@ -1,0 +1,43 @@
+import { isRefusal, reauthor } from '@retare/core';
+import { describe, expect, test } from 'vitest';
+import { converted, recipeOf, textOf } from './recipe-of.js';
+import { setting } from './setting.js';
+
+function drafted(line: string, from: string, to: string): string {
+  const result = reauthor(recipeOf({ kitchen: from, lines: [line, '1 onion'] }), to, setting);
+  if (isRefusal(result) || result.infeasible !== null) throw new RangeError(line);
+  const [first] = result.version.parts[0]?.lines ?? [];
+  return first === undefined ? '' : textOf(first);
+}
+
+// Packs are the larder's: a US block of cream cheese holds 8 oz, of tofu 14 oz; a UK block of butter 250 g, of feta 200 g.
+describe('a block is that of the author’s shops', () => {
+  test.for([
+    ['1 block cream cheese', 'us', 'uk', '225 g cream cheese'],
+    ['1 block firm tofu', 'us', 'uk', '400 g firm tofu'],
+    ['1 bar dark chocolate', 'us', 'eu', '115 g dark chocolate'],
+    ['½ block feta', 'uk', 'eu', '100 g feta'],
+    ['1 block butter', 'uk', 'eu', '250 g butter'],
+    ['1 sheet puff pastry', 'au', 'uk', '1 × 375 g sheet puff pastry'],
+    ['1 log goat cheese', 'us', 'uk', '115 g goat’s cheese'],
+  ] as const)('%s from %s in %s is %s', ([line, from, to, becomes]) => {
+    const straight = (text: string): string => text.replaceAll('’', "'");
+    expect(straight(drafted(line, from, to))).toBe(straight(becomes));
+  });
+
+  test('line by line too', () => {
+    expect(textOf(converted('1 block butter', 'uk', 'us'))).toBe('1 cup + 2 tbsp butter');
+    expect(textOf(converted('1 block cream cheese', 'us', 'au'))).toBe('225 g cream cheese');
+  });
+
+  test('and where only the reader’s shops have such a piece it is no other’s', () => {
+    expect(drafted('1 sheet puff pastry', 'us', 'au')).toBe('250 g puff pastry');
+  });
+
+  test.for(['1 loaf bread', '2 sheets filo pastry', '1 wedge parmesan', '2 lemons', '1 head garlic'])(
+    'what shops sell in no such pieces stays counted: %s',
+    (line) => {
+      expect(drafted(line, 'us', 'uk')).toBe(line);
+    },
+  );
+});
