@@ -89,7 +89,7 @@ describe('a pan label', () => {
     ['9 x 5 inch loaf', '5 x 9 in loaf'],
     ['23 × 33 cm', '23 x 33 cm rectangle'],
     ['20cm round', '20 cm round'],
-    ['23 cm springform, 6 cm deep', '23 cm deep 6 round'],
+    ['23 cm springform, 6 cm deep', '23 cm deep 6 springform'],
     ['2 x 20cm sandwich tins', '2 of 20 cm unknown'],
     ['2 x 23 x 13 cm loaf tins', '2 of 13 x 23 cm loaf'],
     ['2 × 4 in', '2 x 4 in rectangle'],

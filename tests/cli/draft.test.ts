@@ -121,15 +121,15 @@ describe('retare draft', () => {
     expect(rowsIn(out).map((cells) => cells[3])).toContain('2 × 400 g tins');
   });
 
-  // 18 × 18 in is 2090 cm²; the largest square UK tin, 23 cm, 529 cm². One 9 × 5 in loaf pan is 290 cm², the EU one of 11 × 25 cm 275.
+  // 12 × 12 in is 929 cm²; the largest square UK tin, 23 cm, 529 cm². One 9 × 5 in loaf pan is 290 cm², the EU one of 11 × 25 cm 275.
   const bake = (method: string): string =>
     `:::ingredients{kitchen=us}\n- 2 cups all-purpose flour\n- 1 cup milk\n:::\n\n:::method\n${method}\n:::\n`;
 
   test.for([
-    ['Pour into an :pan[18×18 in] pan and bake.', 'an :pan[two 23 × 23 cm] pan', '2 × (23 × 23 cm)'],
-    ['Pour into an :pan[18×18 in pan] and bake.', 'an :pan[two 23 × 23 cm pans]', '2 × (23 × 23 cm)'],
-    ['Pour into :pan[18×18 in]{count=1} pans and bake.', ':pan[23 × 23 cm]{count=2} pans', '2 × (23 × 23 cm)'],
-    ['Pour into :pan[three 18×18 in] pans and bake.', ':pan[four 23 × 23 cm] pans', '4 × (23 × 23 cm)'],
+    ['Pour into a :pan[12×12 in] pan and bake.', 'a :pan[two 23 × 23 cm] pan', '2 × (23 × 23 cm)'],
+    ['Pour into a :pan[12×12 in pan] and bake.', 'a :pan[two 23 × 23 cm pans]', '2 × (23 × 23 cm)'],
+    ['Pour into :pan[12×12 in]{count=1} pans and bake.', ':pan[23 × 23 cm]{count=2} pans', '2 × (23 × 23 cm)'],
+    ['Pour into :pan[three 12×12 in] pans and bake.', ':pan[four 23 × 23 cm] pans', '4 × (23 × 23 cm)'],
   ] as const)('says a changed number of pans once, in words or in `count`: %s', async ([method, block, row]) => {
     const { out } = await draft(bake(method), '--for', 'uk');
     expect(blocksIn(out)[1]).toContain(block);

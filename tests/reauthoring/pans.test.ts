@@ -1,9 +1,10 @@
-import { baseArea, Exact, type PanReading, panFor, readPan } from '@retare/core';
+import { baseArea, Exact, isRefusal, type PanReading, panFor, readPan, reauthor, versionFor } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readCsv } from '../reference/read-csv.js';
+import { recipeInPost } from './recipe-in-post.js';
 import { mentionIn, panOf } from './recipe-of.js';
-import { kitchen, kitchenIds } from './setting.js';
+import { kitchen, kitchenIds, setting } from './setting.js';
 
 const inch = '2.54';
 const practice = 'common practice, no source';
@@ -169,5 +170,143 @@ describe('the base of a pan', () => {
 
   test('of a square by one side is that side squared, not a circle', () => {
     expect(baseArea([new Exact(20)], 'square')?.toString()).toBe('400');
+  });
+});
+
+describe('what stands beside a label', () => {
+  const pansIn = (method: string, from: string, to: string): string => {
+    const recipe = recipeInPost(`:::ingredients{kitchen=${from}}\n- 4 eggs\n:::\n\n:::method\n${method}\n:::\n`);
+    const mentions = versionFor(recipe, to, setting).steps[0]?.mentions ?? [];
+    return mentions.map(({ text, pan }) => `${text}${(pan?.count ?? 1) > 1 ? ` × ${pan?.count}` : ''}`).join(', ');
+  };
+
+  // A US quart is 946 ml, a fluid ounce 29.6 ml. UK springforms are 20, 23 and 26 cm, EU tart tins 24 and 28 cm (common practice, no source).
+  test.for([
+    { from: 'us', method: 'Bake in a :pan[9-inch] round cake pan.', to: 'eu', becomes: '23 cm', by: 'a cake tin' },
+    { from: 'us', method: 'Bake in a :pan[9-inch] pie plate.', to: 'eu', becomes: '24 cm', by: 'a pie in a tart tin' },
+    { from: 'us', method: 'Bake in a :pan[10-inch] springform pan.', to: 'uk', becomes: '26 cm', by: 'a springform' },
+    {
+      from: 'us',
+      method: 'Bake in a :pan[10-inch] round cake pan.',
+      to: 'uk',
+      becomes: '25 cm',
+      by: 'a deep round tin',
+    },
+    {
+      from: 'us',
+      method: 'Bake in a :pan[10-inch] Bundt pan.',
+      to: 'eu',
+      becomes: '25 cm',
+      by: 'no round tin is a ring',
+    },
+    { from: 'eu', method: 'Bake in a :pan[2.4 litre] Bundt tin.', to: 'us', becomes: '10-cup', by: 'rings hold cups' },
+    { from: 'us', method: 'Fry in a :pan[10-inch] cast-iron skillet.', to: 'eu', becomes: '25 cm', by: 'no cake tin' },
+    {
+      from: 'us',
+      method: 'Warm it in a :pan[3-quart] saucepan.',
+      to: 'uk',
+      becomes: '2.8 litre',
+      by: 'no baking dish',
+    },
+    { from: 'us', method: 'Warm it in a :pan[2-quart] pot.', to: 'au', becomes: '1.9 litre', by: 'no baking dish' },
+    { from: 'us', method: 'Bake in a :pan[3-quart] baking dish.', to: 'uk', becomes: '23 × 33 cm', by: '9 × 13 in' },
+    {
+      from: 'us',
+      method: 'Bake in a :pan[3-quart] casserole.',
+      to: 'uk',
+      becomes: '2.8 litre',
+      by: 'a pot with a lid',
+    },
+    { from: 'us', method: 'Bake in a :pan[3-quart] casserole dish.', to: 'uk', becomes: '23 × 33 cm', by: 'a dish' },
+    {
+      from: 'us',
+      method: 'Bake in a :pan[2-quart] soufflé dish.',
+      to: 'eu',
+      becomes: '1.9 litre',
+      by: 'deep and round',
+    },
+    {
+      from: 'us',
+      method: 'Fill six :pan[6-oz] ramekins.',
+      to: 'uk',
+      becomes: '180 ml × 6',
+      by: '6 fl oz, and no grams',
+    },
+    { from: 'us', method: 'Fill a :pan[12-cup] muffin tin.', to: 'uk', becomes: '12-hole', by: 'no 2.8 litres' },
+    { from: 'us', method: 'Line a loaf pan (:pan[9×5 in]).', to: 'uk', becomes: '23 × 13 cm', by: 'said before it' },
+    { from: 'us', method: 'Butter a pie plate, :pan[9 in].', to: 'eu', becomes: '24 cm', by: 'said before it' },
+    {
+      from: 'us',
+      method: 'Wipe the pie plate. Grease :pan[9 in] pans.',
+      to: 'eu',
+      becomes: '23 cm',
+      by: 'another sentence',
+    },
+    {
+      from: 'us',
+      method: 'Grease *two* :pan[8 in] round cake pans.',
+      to: 'eu',
+      becomes: '20 cm × 2',
+      by: 'and their number',
+    },
+    {
+      from: 'uk',
+      method: 'Bake in a :pan[20 cm]{depth="7.5 cm"} cake tin.',
+      to: 'us',
+      becomes: '8 in',
+      by: 'the deep one',
+    },
+  ])('says what pan it is: $method in $to is $becomes: $by', ({ from, method, to, becomes }) => {
+    expect(pansIn(method, from, to)).toBe(becomes);
+  });
+
+  test('says which of the rims of one base is meant', () => {
+    const recipe = recipeInPost('Bake in a :pan[8 in]{depth="3 in"} round cake pan.');
+    const rims = ['uk', 'eu', 'au'].map((to) => versionFor(recipe, to, setting).steps[0]?.mentions[0]?.pan?.rim?.low);
+    // Round tins of 20 cm are 4 and 7.5 cm deep in the UK, 5 and 7.5 in the EU, 4 and 7.5 in Australia.
+    expect(rims.map(String)).toEqual(['7.5', '7.5', '7.5']);
+  });
+});
+
+describe('a pan that carries the batch', () => {
+  const cake = ['2 cups all-purpose flour', '1 cup sugar', '1 cup unsalted butter', '4 large eggs'];
+  const reported = (method: string, to: string) => {
+    const lines = cake.map((line) => `- ${line}\n`).join('');
+    const result = reauthor(
+      recipeInPost(`:::ingredients{kitchen=us}\n${lines}:::\n\n:::method\n${method}\n:::\n`),
+      to,
+      setting,
+    );
+    if (isRefusal(result)) throw new Error(result.kind);
+    return { pans: result.pans, batch: result.version.batchFactor.toNumber() };
+  };
+
+  test('is none that stands on the stove', () => {
+    const { pans } = reported('Pour the milk into a :pan[2-quart] saucepan. Bake it in a :pan[9×13 in] dish.', 'eu');
+    expect(pans.map(({ native }) => native)).toEqual(['9×13 in']);
+  });
+
+  test('is not one of five times its size: a tart tin is no tartlet tin', () => {
+    const { pans, batch } = reported('Divide between four :pan[4-inch] tart pans and bake.', 'eu');
+    expect(pans).toEqual([]);
+    expect(batch).toBeCloseTo(1, 1);
+  });
+
+  test('has a rim that holds a deep pie', () => {
+    // A deep-dish plate is 2 in deep: two thirds of it, 3.4 cm, stand too high in the EU tin of 3 cm and 1.1 of the base, unless there is less.
+    const { pans, batch } = reported('Pour into a :pan[9-inch] deep-dish pie plate and bake.', 'eu');
+    expect(pans.map(({ version }) => version)).toEqual(['24 cm']);
+    expect(((2 / 3) * 5.08 * batch) / 1.1025).toBeLessThanOrEqual(3);
+  });
+
+  test('is named in the singular where one takes the place of two', () => {
+    const lines = ['225 g plain flour', '225 g caster sugar', '225 g butter', '4 medium eggs'];
+    const text = lines.map((line) => `- ${line}\n`).join('');
+    const post = `:::ingredients{kitchen=uk}\n${text}:::\n\n:::method\nBake in :pan[2 x 450 g loaf tins].\n:::\n`;
+    const result = reauthor(recipeInPost(post), 'eu', setting);
+    if (isRefusal(result)) throw new Error(result.kind);
+    // Two of 11 × 16 cm are 352 cm², one of 11 × 30 cm is 330.
+    expect(result.version.steps[0]?.mentions[0]?.text).toBe('one 11 × 30 cm loaf tin');
+    expect(result.pans[0]?.depthDrift).toBeCloseTo(352 / 330 - 1, 9);
   });
 });

@@ -176,8 +176,8 @@ describe('pans', () => {
     const post: Post = {
       kitchen: 'us',
       lines: ['2 cups flour', '1 cup milk'],
-      mentions: [panOf('18 x 18 inch')],
-      prose: 'Pour into an 18 x 18 inch pan and bake.',
+      mentions: [panOf('12 x 12 inch')],
+      prose: 'Pour into a 12 x 12 inch pan and bake.',
     };
     const [pan] = worked(post, 'uk').pans;
     expect(pan?.changed).toEqual({ from: 1, because: 'depth' });
@@ -188,8 +188,8 @@ describe('pans', () => {
     const post: Post = {
       kitchen: 'us',
       lines: ['2 cups flour', '1 cup milk'],
-      mentions: [panOf('24 x 24 inch')],
-      prose: 'Pour into a 24 x 24 inch pan and bake.',
+      mentions: [panOf('14 x 14 inch')],
+      prose: 'Pour into a 14 x 14 inch pan and bake.',
     };
     const { pans, version } = worked(post, 'uk');
     expect(pans[0]?.caution).toBe(true);

@@ -13,6 +13,7 @@ const traps: { what: string; piece: string; before?: string; after?: string }[] 
   { what: 'names of ours without a label', piece: ':oven ' },
   { what: 'labels that are never closed', piece: ':oven[' },
   { what: 'attributes that are never closed', piece: ':pan[9 in]{depth="' },
+  { what: 'pans of one paragraph', piece: 'in two :pan[9 in] pie plates, ' },
   { what: 'blocks that are never closed', piece: ':::method\nStir.\n\n' },
   { what: 'attributes of one annotation', piece: ' a=b', before: ':pan[9 in]{', after: '}' },
   { what: 'foreign directives', piece: ':::note{depth=2}\nx :abbr[y]{z=1}\n:::\n\n' },

@@ -113,11 +113,12 @@ export interface PanReading {
    */
   capacity: Exact | null;
   /**
-   * `pie` is a round one for pies and tarts; `tube` is a ring, whose base its diameter does not give; `sheet` is flat, and holds pieces as well as a batter; `stove` is a skillet or
-   * a pizza pan, for which no baking pan stands.
+   * `pie` is a round one for pies and tarts; `tube` is a ring, whose base its diameter does not give; `sheet` is flat, and holds pieces as well as a batter; `stove` is a skillet, a
+   * pot or a pizza pan, for which no baking pan stands; `deep` a basin, a bowl or a casserole, known by what it holds.
    */
   shape:
     | 'round'
+    | 'springform'
     | 'square'
     | 'rectangle'
     | 'loaf'
@@ -125,9 +126,12 @@ export interface PanReading {
     | 'tube'
     | 'sheet'
     | 'stove'
+    | 'deep'
     | 'muffin'
     | 'mini-muffin'
     | 'unknown';
+  /** The words say that the rim is higher or lower than usual (`deep-dish pie plate`). */
+  rim: 'deep' | 'shallow' | null;
   /** The trade name that says the size (`half sheet pan`); null where the size is written. */
   name: string | null;
   /** Number and size, with a second statement of the same size (`20 cm/8 in`, `20 cm (8 in)`). */

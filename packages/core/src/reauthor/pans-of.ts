@@ -1,8 +1,8 @@
-import { centimetresIn, isLengthUnit } from '../amount/size.js';
-import type { Exact } from '../exact.js';
+import { centimetresIn } from '../amount/size.js';
+import { Exact } from '../exact.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
 import { isMuffin } from '../kitchen/pan/muffin-pan.js';
-import { type PanOffer, pansLike } from '../kitchen/pan/pan.js';
+import { byRim, type PanOffer, pansLike, saidRim } from '../kitchen/pan/pan.js';
 import { baseOf } from '../kitchen/pan/pan-base.js';
 import { writePanSize } from '../kitchen/pan/pan-size.js';
 import type { Recipe } from '../recipe/recipe.js';
@@ -46,25 +46,35 @@ const fills =
 
 /**
  * The pan that the batch is baked in: of several the one whose step fills and bakes it, the first where no step says so. None where its
- * base is not known, or where the kitchen has none of its shape; others keep the nearest size.
+ * base is not known, or where the kitchen has none of its shape and near its size; others keep the nearest size.
  */
 export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDemand[] {
   const found = recipe.steps.flatMap(({ native: method }) =>
     method.mentions
-      .filter((mention): mention is PanMention => mention.kind === 'pan' && !isNoBatchPan(mention, method.prose))
+      .filter((mention): mention is PanMention => mention.kind === 'pan' && !isNoBatchPan(mention))
       .map((mention) => ({ mention, fills: fills.test(sentenceOf(mention.text, method.prose)) })),
   );
   const chosen = found.find((each) => each.fills) ?? found[0];
   if (chosen === undefined) return [];
   const { mention } = chosen;
   const depth = isMuffin(mention.reading) ? null : depthOf(mention, native);
-  const offers = pansLike(mention.reading, native, kitchen).map((offer) => ({
+  const rim = depth === null ? null : new Exact(depth);
+  const offers = byRim(pansLike(mention.reading, native, kitchen), rim).map((offer) => ({
     ...offer,
     areaRatio: offer.areaRatio.toNumber(),
     areaDrift: offer.areaRatio.minus(1),
   }));
+  const near = offers.filter(({ areaRatio }) => isNear(areaRatio, panCount(mention)));
   const mentions = found.map((each) => each.mention).filter((each) => isSamePan(each, mention, native));
-  return offers.length === 0 ? [] : [{ mention, mentions, count: panCount(mention), depth, offers }];
+  return near.length === 0 ? [] : [{ mention, mentions, count: panCount(mention), depth, offers: near }];
+}
+
+/** What no number of pans near the author's brings nearer than this bakes something else: a tart tin is no tartlet tin. */
+const nearestBase = 0.6;
+
+function isNear(areaRatio: number, count: number): boolean {
+  const bases = [count - 1, count, count + 1].map((each) => (areaRatio * each) / count);
+  return bases.some((base) => base >= nearestBase && base <= 1 / nearestBase);
 }
 
 /** `Butter a 9-inch springform … pour into the 9-inch pan`: one pan, which another takes the place of throughout. */
@@ -92,15 +102,8 @@ export function pansByMention(pans: readonly PanChosen[]): ReadonlyMap<string, C
 }
 
 /** Cookies stand on a sheet, a roast in its tin, and a skillet or a pizza stands for itself: no base of theirs carries the batch. */
-function isNoBatchPan({ text, reading }: PanMention, prose: string): boolean {
-  if (reading.shape === 'sheet' || reading.shape === 'stove' || /\broasting\b/i.test(text)) return true;
-  const at = prose.indexOf(text);
-  return (
-    at >= 0 &&
-    /^\W*(?:\w+\W+)?(?:skillet|frying|pizza|wok|griddle|sheets?|trays?)\b/i.test(
-      prose.slice(at + text.length, at + text.length + 40),
-    )
-  );
+function isNoBatchPan({ text, reading }: PanMention): boolean {
+  return reading.shape === 'sheet' || reading.shape === 'stove' || /\broasting\b/i.test(text);
 }
 
 function sentenceOf(words: string, prose: string): string {
@@ -113,11 +116,11 @@ function sentenceOf(words: string, prose: string): string {
 
 /** As it is written, else that of the native kitchen's usual pan of that size. */
 function depthOf({ reading, depth }: PanMention, native: Kitchen): number | null {
-  if (depth !== null) return depth.low.times(centimetresIn(depth.unit)).toNumber();
-  const { unit } = reading;
-  if (reading.depth !== null && isLengthUnit(unit)) return reading.depth.times(centimetresIn(unit)).toNumber();
-  const usual = pansLike(reading, native, native).find(({ areaRatio }) => areaRatio.minus(1).abs().lessThan('0.02'));
-  return usual === undefined ? null : rimOf(usual.pan);
+  const stated = saidRim(reading, depth);
+  if (stated !== null) return stated.toNumber();
+  const usual = pansLike(reading, native, native).filter(({ areaRatio }) => areaRatio.minus(1).abs().lessThan('0.02'));
+  const said = usual.find(({ pan: { name } }) => reading.rim !== null && name.includes(reading.rim)) ?? usual[0];
+  return said === undefined ? null : rimOf(said.pan);
 }
 
 function rimOf({ depth, unit }: Pan): number | null {

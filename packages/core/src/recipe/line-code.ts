@@ -1,3 +1,4 @@
+import { readPan } from '../amount/mention/read-pan.js';
 import type { LineReading, OvenSetting, PanReading, Quantity, TemperatureReading } from '../amount/reading.js';
 import type { Exact } from '../exact.js';
 import type { Ingredients, Line, Mention, Method } from './recipe.js';
@@ -54,8 +55,14 @@ function valueKey(mention: Mention): string[] {
     case 'temp':
       return mention.readings.map(temperatureKey);
     case 'pan': {
-      const { depth, count } = mention;
-      return [panKey(mention.reading), depth === null ? '' : quantityKey(depth), count === null ? '' : figures(count)];
+      const { depth, count, text, reading } = mention;
+      // Other words beside the label are no change of what is annotated.
+      const { shape } = readPan(text) ?? reading;
+      return [
+        panKey({ ...reading, shape }),
+        depth === null ? '' : quantityKey(depth),
+        count === null ? '' : figures(count),
+      ];
     }
     case 'length':
       return [quantityKey(mention.reading)];

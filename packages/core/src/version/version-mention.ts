@@ -37,7 +37,7 @@ export function convertedMention(
   share: readonly SharedFood[],
 ): VersionMention {
   if (mention.kind === 'pan') {
-    const { pan, text, areaDrift } = panFor(mention.reading, native, kitchen);
+    const { pan, text, areaDrift } = panFor(mention.reading, native, kitchen, mention.depth);
     return panMention(mention, { pan, text, count: panCount(mention) }, areaDrift, native, kitchen);
   }
   const problems = [...aboutWords(mention, native), ...outOfDial(mention, native, kitchen)];

@@ -1,4 +1,6 @@
 import {
+  type Around,
+  countBeside,
   Exact,
   findFood,
   type Kitchen,
@@ -40,6 +42,7 @@ export function isMention(node: TextDirective): boolean {
 /**
  * One inline annotation.
  *
+ * @param around The words beside it: what a pan is may stand there.
  * @returns No mention where its label cannot be read; then a fault says so and its words stay.
  */
 export function readMention(
@@ -47,12 +50,16 @@ export function readMention(
   key: string,
   kitchen: Kitchen,
   context: ReadingContext,
+  around: Around,
 ): { mention: Mention | null; faults: Fault[] } {
   const { attributes, faults } = readAttributes(node, context);
   const words = wordsOf(node.children);
   const { text } = words;
   const label = placeOf(words, 0, text.length, context.source, node.position);
-  const { mention, problem } = interpret(node.name as MentionName, key, text, attributes, kitchen, context);
+  const { mention, problem } = interpret(node.name as MentionName, key, text, attributes, kitchen, {
+    ...context,
+    around,
+  });
   if (mention === null) faults.push({ ...unread(node.name as MentionName, text, kitchen), place: label });
   else if (problem !== null) faults.push({ ...problem, place: ofPlace(node, context.source) ?? label });
   return { mention, faults };
@@ -69,7 +76,7 @@ function interpret(
   text: string,
   attributes: Attributes,
   kitchen: Kitchen,
-  context: ReadingContext,
+  context: ReadingContext & { around: Around },
 ): Interpreted {
   const base = { key, text };
   const only = (mention: Mention | null): Interpreted => ({ mention, problem: null });
@@ -92,10 +99,12 @@ function interpret(
       return only(readings.length === 0 ? null : { ...base, kind: 'temp', readings });
     }
     case 'pan': {
-      const reading = readPanIn(text, kitchen);
+      const reading = readPanIn(text, kitchen, context.around);
       const depth = attributes.depth === undefined ? null : readLength(attributes.depth);
       const count = attributes.count === undefined ? null : new Exact(attributes.count);
-      return only(reading === null ? null : { ...base, kind: 'pan', reading, depth, count });
+      if (reading === null) return only(null);
+      const said = count ?? (reading.count === null ? countBeside(context.around) : null);
+      return only({ ...base, kind: 'pan', reading, depth, count: said });
     }
     case 'length': {
       const reading = readLength(text);

@@ -1,4 +1,4 @@
-import type { Ingredients, Kitchen, Method, Recipe } from '@retare/core';
+import type { Around, Ingredients, Kitchen, Method, Recipe } from '@retare/core';
 import type { ListItem, Paragraph, Root } from 'mdast';
 import type { ContainerDirective, TextDirective } from 'mdast-util-directive';
 import { toString as wordsIn } from 'mdast-util-to-string';
@@ -16,6 +16,7 @@ import type { ReadingContext, RecipeReading } from './reading.js';
 import { settleCores } from './settle-cores.js';
 import { unlistedAnchors } from './unlisted-anchor.js';
 import { unlistedShares } from './unlisted-shares.js';
+import { wordsAround } from './words-around.js';
 import { wordsOf } from './words-of.js';
 
 /**
@@ -168,7 +169,9 @@ function addMethod(block: Block, reading: RecipeReading, context: ReadingContext
     owner.authored.push(method);
   }
   reading.blocks.set(method.key, node);
-  visit(node, 'textDirective', (mention: TextDirective) => addMention(mention, method, reading, context));
+  visit(node, 'textDirective', (mention: TextDirective, index, parent) =>
+    addMention(mention, wordsAround(index, parent), method, reading, context),
+  );
 }
 
 /** Annotations outside method blocks, in notes and in native ingredient lines, follow the kitchen too. */
@@ -184,23 +187,29 @@ function addProse(tree: Root, reading: RecipeReading, context: ReadingContext): 
   const lines = new Set<Paragraph>([...reading.lines.values()].map(({ paragraph }) => paragraph));
   const base = { kitchen: recipe.kitchen, id: null, mentions: [], cooked: null, from: null };
   const prose: Method = { ...base, key: 'prose', prose: '' };
-  visit(tree, (node) => {
+  visit(tree, (node, index, parent) => {
     if (apart.has(node)) return SKIP;
-    if (node.type === 'textDirective') addMention(node, prose, reading, context);
+    if (node.type === 'textDirective') addMention(node, wordsAround(index, parent), prose, reading, context);
     if (node.type !== 'paragraph' || !lines.has(node)) return;
     // An amount in an ingredient line is that line's own.
-    visit(node, 'textDirective', (inner: TextDirective) => {
-      if (inner.name !== 'amount') addMention(inner, prose, reading, context);
+    visit(node, 'textDirective', (inner: TextDirective, at, within) => {
+      if (inner.name !== 'amount') addMention(inner, wordsAround(at, within), prose, reading, context);
     });
     return SKIP;
   });
   if (prose.mentions.length > 0) recipe.steps.push({ native: prose, authored: [] });
 }
 
-function addMention(node: TextDirective, method: Method, reading: RecipeReading, context: ReadingContext): void {
+function addMention(
+  node: TextDirective,
+  around: Around,
+  method: Method,
+  reading: RecipeReading,
+  context: ReadingContext,
+): void {
   if (!isMention(node)) return;
   const key = `${method.key}-${method.mentions.length + 1}`;
-  const { mention, faults } = readMention(node, key, kitchenNamed(method.kitchen, context), context);
+  const { mention, faults } = readMention(node, key, kitchenNamed(method.kitchen, context), context, around);
   reading.faults.push(...faults);
   if (mention === null) return;
   method.mentions.push(mention);

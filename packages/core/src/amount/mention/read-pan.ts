@@ -6,26 +6,41 @@ import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { MassUnit, UnitId, VolumeUnit } from '../unit.js';
 import { hyphenedInch } from './hyphened-inch.js';
-import { shapeWord } from './pan-shape.js';
+import { rimSaid, shapeIn } from './pan-shape.js';
 import { type Holes, readHoles } from './read-holes.js';
 import { type ReadSize, readSizeAt } from './read-size.js';
 
 /**
  * Reads a pan size: `9×13 in`, `9x13x2 inch`, `two 8-inch round`, `9" x 13"`, `2-quart`, `900 g loaf tin`.
  *
+ * @param beside Words for the pan that do not stand in the label: the `skillet` of `a :pan[12 in] skillet`.
  * @returns `null` where no size with a unit stands (a bare `9x13` says no unit), or where the size is a range.
  */
-export function readPan(text: string): PanReading | null {
+export function readPan(text: string, beside = ''): PanReading | null {
   const tokens = tokenize(hyphenedInch(text));
-  const holes = readHoles(tokens);
+  const words = beside === '' ? tokens : tokenize(`${hyphenedInch(text)} ${beside}`);
+  const holes = holesIn(words, text);
   if (holes !== null && holes.count !== null) return muffinPan(tokens, holes, holes.count);
-  const shape = shapeWord(tokens);
+  const shape = shapeIn(tokens) ?? shapeIn(words);
+  const pan = sizedAt(tokens, shape);
+  if (pan === 'range') return null;
+  if (pan !== null) return { ...pan, rim: rimSaid(words) };
+  return holes === null ? null : muffinPan(tokens, holes, null);
+}
+
+/** The holes of a muffin pan, whose name may stand behind the label and its number may not. */
+function holesIn(words: Tokens, label: string): Holes | null {
+  const holes = readHoles(words);
+  return holes === null || holes.span.end > label.length ? null : holes;
+}
+
+function sizedAt(tokens: Tokens, shape: PanReading['shape'] | undefined): PanReading | 'range' | null {
   for (let at = 0; at < tokens.length; at += 1) {
-    if (isRange(readSizeAt(tokens, at))) return null;
+    if (isRange(readSizeAt(tokens, at))) return 'range';
     const pan = panAt(tokens, at, shape);
     if (pan !== null) return pan;
   }
-  return holes === null ? null : muffinPan(tokens, holes, null);
+  return null;
 }
 
 /** `two 12-cup muffin pans`, `muffin tin` */
@@ -42,6 +57,7 @@ const sideless = {
   depth: null,
   depthSpan: null,
   name: null,
+  rim: null,
 } satisfies Partial<PanReading>;
 
 /** The number of pans whose size stands at an index. */
@@ -83,9 +99,10 @@ function isNumberOfPans({ measures, unit }: ReadSize, shape: PanReading['shape']
   const [first, second, third] = measures.map(({ low }) => low);
   if (first === undefined || second === undefined || !first.isInteger() || first.greaterThan(6)) return false;
   if (unit !== 'in') return second.greaterThan(first.times(2));
-  if (first.lessThan(4)) return second.greaterThan(first.times(2)) || (shape === 'round' && third === undefined);
+  const isRound = shape === 'round' || shape === 'springform';
+  if (first.lessThan(4)) return second.greaterThan(first.times(2)) || (isRound && third === undefined);
   // Four 9-inch rounds; a tart pan of 4 × 14 inches has two sides.
-  return first.equals(4) && shape === 'round' && third === undefined && second.lessThan(12);
+  return first.equals(4) && isRound && third === undefined && second.lessThan(12);
 }
 
 function sidedPan(
@@ -108,6 +125,7 @@ function sidedPan(
     unit: size.unit,
     capacity: null,
     name: null,
+    rim: null,
     shape: shape ?? plain,
     span,
   };
@@ -124,8 +142,9 @@ function capacityPan(given: {
   span: PanReading['span'];
   capacity: Exact;
 }): PanReading | null {
-  const { unit } = given.size;
-  if (!isCapacity(unit)) return null;
+  if (!isCapacity(given.size.unit)) return null;
+  // The ounces of a ramekin are those that it holds; only a loaf tin is named by what the loaf weighs.
+  const unit = given.size.unit === 'oz' && given.shape !== 'loaf' ? 'floz' : given.size.unit;
   const { count, capacity, span } = given;
   return { ...sideless, count, unit, capacity, shape: given.shape ?? 'unknown', span };
 }

@@ -1,3 +1,4 @@
+import { type Around, vesselBeside } from '../../amount/mention/pan-shape.js';
 import { readPan } from '../../amount/mention/read-pan.js';
 import type { PanReading } from '../../amount/reading.js';
 import type { Token, Tokens } from '../../amount/token/token.js';
@@ -15,10 +16,11 @@ interface Named {
 /**
  * A pan label as it is read in the kitchen where it stands: by its size, else by a trade name that says one (`half sheet pan`).
  *
+ * @param around The text that it stands in: what is no word of the label may still say the shape.
  * @returns Null where neither stands there.
  */
-export function readPanIn(text: string, kitchen: Kitchen): PanReading | null {
-  return readPan(text) ?? byName(text, kitchen);
+export function readPanIn(text: string, kitchen: Kitchen, around?: Around): PanReading | null {
+  return readPan(text, around === undefined ? '' : vesselBeside(around)) ?? byName(text, kitchen);
 }
 
 /** Sizes of a kitchen's usual pans whose name stands in a text that says none of them, as they are written there: `5 × 9 in`. */
@@ -46,6 +48,7 @@ function byName(text: string, kitchen: Kitchen): PanReading | null {
     longFirst: false,
     depth: null,
     depthSpan: null,
+    rim: null,
     count,
     unit: pan.unit,
     capacity: null,

@@ -9,7 +9,7 @@ export interface Base {
   shape: PanReading['shape'];
 }
 
-/** Base of a written pan; that of the usual pan that its trade name means. Null where it is not known, as of a ring. */
+/** Base of a written pan; that of the usual pan that its trade name means. Null where it is not known, as of a ring or a pot. */
 export function baseOf(reading: PanReading, native: Kitchen): Base | null {
   const { capacity, unit } = reading;
   if (reading.shape === 'tube' || reading.shape === 'stove') return null;
@@ -17,6 +17,8 @@ export function baseOf(reading: PanReading, native: Kitchen): Base | null {
     if (!isLengthUnit(unit)) return null;
     return { sides: reading.sides.map((side) => side.times(centimetresIn(unit))), shape: reading.shape };
   }
+  // Two quarts are a square baking dish, and no saucepan and no basin is one.
+  if (reading.shape === 'deep') return null;
   const trade = native.pans.find(({ tradeSizes }) =>
     tradeSizes.some((size) => size.unit === unit && size.size.equals(capacity)),
   );
@@ -67,12 +69,22 @@ export function mayBeFlat(reading: PanReading, base: Base, native: Kitchen): boo
   return own.length > 0 && own.every(isFlat);
 }
 
-/** The pans of a kitchen that can stand for a base: for a pie those for pies, where it has any, and for a cake none of them. */
+/** The pans of a kitchen that can stand for a base: for a pie those for pies, where it has any, for a springform those, and for a cake none for pies. */
 export function pansForBase(kitchen: Kitchen, base: Base, flatToo: boolean): Pan[] {
   const all = kitchen.pans.filter((pan) => sameShape(pan, base) && (flatToo || !isFlat(pan)));
-  const pies = all.filter(isForPies);
-  if (base.shape !== 'pie') return all.filter((pan) => !isForPies(pan));
-  return pies.length > 0 ? pies : all;
+  if (base.shape === 'pie') return someOf(all, isForPies);
+  const cakes = all.filter((pan) => !isForPies(pan));
+  return base.shape === 'springform' ? someOf(cakes, isSpringform) : cakes;
+}
+
+function someOf(pans: Pan[], isOf: (pan: Pan) => boolean): Pan[] {
+  const some = pans.filter(isOf);
+  return some.length > 0 ? some : pans;
+}
+
+/** What is turned out of no other tin. */
+function isSpringform({ name }: Pan): boolean {
+  return /\bspringform\b/i.test(name);
 }
 
 function isForPies({ name }: Pan): boolean {

@@ -1,4 +1,4 @@
-import type { PanReading } from '../../amount/reading.js';
+import type { LengthReading, PanReading } from '../../amount/reading.js';
 import { centimetresIn, isLengthUnit } from '../../amount/size.js';
 import { Exact } from '../../exact.js';
 import type { Kitchen, Pan } from '../kitchen.js';
@@ -38,11 +38,16 @@ const verySame = new Exact('0.001');
  * @param reading The pan as written.
  * @param native Kitchen of the writer: a trade name (`2 lb loaf tin`) means one of its pans.
  * @param kitchen Kitchen of the reader.
+ * @param depth Rim of the pan, where it is said beside the reading.
  */
-export function panFor(reading: PanReading, native: Kitchen, kitchen: Kitchen): PanChoice {
-  const rim = rimIn(reading);
-  const [best] = pansLike(reading, native, kitchen).sort(
-    (a, b) => off(a).comparedTo(off(b)) || offRim(a, rim).comparedTo(offRim(b, rim)),
+export function panFor(
+  reading: PanReading,
+  native: Kitchen,
+  kitchen: Kitchen,
+  depth: LengthReading | null = null,
+): PanChoice {
+  const [best] = byRim(pansLike(reading, native, kitchen), saidRim(reading, depth)).sort((a, b) =>
+    off(a).comparedTo(off(b)),
   );
   if (best === undefined || off(best).greaterThan(nearEnough)) {
     return {
@@ -58,15 +63,19 @@ function off({ areaRatio }: PanOffer): Exact {
   return areaRatio.minus(1).abs();
 }
 
-/** The author's rim in centimetres. */
-function rimIn({ depth, unit }: PanReading): Exact | null {
-  return depth === null || !isLengthUnit(unit) ? null : depth.times(centimetresIn(unit));
+/** The author's rim in centimetres; null where none is said. */
+export function saidRim(reading: PanReading, depth: LengthReading | null): Exact | null {
+  if (depth !== null) return depth.low.times(centimetresIn(depth.unit));
+  return reading.depth === null || !isLengthUnit(reading.unit)
+    ? null
+    : reading.depth.times(centimetresIn(reading.unit));
 }
 
-/** Of pans with one base the one with the nearest rim. */
-function offRim({ pan: { depth, unit } }: PanOffer, rim: Exact | null): Exact {
-  if (rim === null || depth === null) return new Exact(0);
-  return depth.times(centimetresIn(unit)).minus(rim).abs();
+/** Pans in the order of their rims, the nearest first: of several with one base it is the one to choose. */
+export function byRim(pans: readonly PanOffer[], rim: Exact | null): PanOffer[] {
+  const off = ({ pan: { depth, unit } }: PanOffer): Exact =>
+    rim === null || depth === null ? new Exact(0) : depth.times(centimetresIn(unit)).minus(rim).abs();
+  return [...pans].sort((a, b) => off(a).comparedTo(off(b)));
 }
 
 /** Usual pans of a kitchen with the shape of one that is written; none where its base is not known. */

@@ -46,11 +46,13 @@ export function panInWords(mention: PanMention, here: PanHere, kitchen: Kitchen)
     text,
     edits.map((edit, at) => (at === 0 ? { ...edit, text: edit.text + glued } : edit)),
   );
-  return isKept || here.count < 2 ? words : words.replace(lastVessel, plural);
+  if (isKept) return words;
+  return here.count < 2 ? words.replace(lastVessels, '$1') : words.replace(lastVessel, plural);
 }
 
-/** `two loaf pans` for `a loaf pan`. */
+/** `two loaf pans` for `a loaf pan`, and `one loaf pan` for two. */
 const lastVessel = /\b(?:pan|tin|dish|mould|mold|plate|springform)$/i;
+const lastVessels = /\b(pan|tin|dish|mould|mold|plate|springform)(?:e?s)$/i;
 
 /** The words for how many, as written: `two `, `2 × `, `two (`. */
 function countWords(words: string): string {
