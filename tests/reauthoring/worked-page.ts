@@ -1,4 +1,13 @@
-import { Exact, type Kitchen, type RatioReport, type Reauthored, type VersionLine, writeStated } from '@retare/core';
+import {
+  Exact,
+  foodsIn,
+  type Kitchen,
+  type RatioReport,
+  type Reauthored,
+  type VersionFood,
+  type VersionLine,
+  writeStated,
+} from '@retare/core';
 import { type Dish, kitchen, loaf, sponge, spongeByClass, stew, textOf, worked } from './worked-dishes.ts';
 
 /** The page with the three dishes, every number computed. */
@@ -41,12 +50,29 @@ function version(dish: Dish, to: string): string[] {
   ];
 }
 
+/** A stand-in of two foods has both in each cell. */
 function row(line: VersionLine, batch: Exact, reader: Kitchen): string {
-  const { native, drains, drift, bought, food } = line;
+  const foods = foodsIn(line).map((own) => reasonsOf(own, batch, reader));
+  const cell = (of: keyof ReturnType<typeof reasonsOf>): string =>
+    foods
+      .map((each) => each[of])
+      .filter((words) => words !== '')
+      .join(' and ');
+  const cells = [
+    line.line.text,
+    cell('weight'),
+    cell('exact'),
+    textOf(line),
+    cell('drift'),
+    cell('packs'),
+    cell('left'),
+  ];
+  return `| ${cells.join(' | ')} |`;
+}
+
+function reasonsOf({ native, drains, drift, bought, food }: VersionFood, batch: Exact, reader: Kitchen) {
   const inWords = (grams: Exact | undefined): string =>
     grams === undefined ? '' : `${grams.times(drains ?? 1).toFixed(1)} g${drains === null ? '' : ' drained'}`;
-  const weight = inWords(native.grams ?? undefined);
-  const exact = inWords(native.grams?.times(batch));
   const packs = (bought?.packs ?? []).map(({ count, pack }) =>
     writeStated(
       { statements: [[{ low: new Exact(count), high: null, unit: 'count' }]], pack, eggSize: null, approx: false },
@@ -54,18 +80,14 @@ function row(line: VersionLine, batch: Exact, reader: Kitchen): string {
     ),
   );
   const loose = bought?.looseGrams == null ? [] : [`${bought.looseGrams.toFixed(0)} g loose`];
-  const left =
-    bought === null || bought.leftoverGrams.lessThan(1) ? '' : `${bought.leftoverGrams.toFixed(0)} g${keeps(food)}`;
-  const cells = [
-    line.line.text,
-    weight,
-    exact,
-    textOf(line),
-    drift === null ? '' : signed(drift.toNumber()),
-    [...packs, ...loose].join(', '),
-    left,
-  ];
-  return `| ${cells.join(' | ')} |`;
+  const left = bought?.leftoverGrams;
+  return {
+    weight: inWords(native.grams ?? undefined),
+    exact: inWords(native.grams?.times(batch)),
+    drift: drift === null ? '' : signed(drift.toNumber()),
+    packs: [...packs, ...loose].join(', '),
+    left: left?.greaterThanOrEqualTo(1) ? `${left.toFixed(0)} g${keeps(food)}` : '',
+  };
 }
 
 function keeps(food: VersionLine['food']): string {
