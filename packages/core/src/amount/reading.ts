@@ -17,6 +17,8 @@ export interface Quantity {
   approx: boolean;
   /** Number and unit, without the words for about. */
   span: Span;
+  /** How full the spoon or cup is, where that stands apart: `3 tbsp flour, heaped`. */
+  fill?: string;
 }
 
 /** The size of each thing counted: the `15-oz` of `2 (15-oz) cans`. */

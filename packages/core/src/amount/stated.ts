@@ -42,8 +42,8 @@ export function statedIn(reading: LineReading): Stated | null {
 
 function stateAll(amounts: readonly Quantity[], pack: PackSize | null, text: string): Stated {
   return {
-    statements: amounts.map(({ low, high, unit, span }) => [
-      { low, high, unit, fill: fillIn(text.slice(span.start, span.end), unit) },
+    statements: amounts.map(({ low, high, unit, span, fill }) => [
+      { low, high, unit, fill: fill ?? fillIn(text.slice(span.start, span.end), unit) },
     ]),
     pack: pack === null ? null : { size: pack.size, sizeHigh: pack.sizeHigh, unit: pack.unit, word: pack.word },
     eggSize: null,

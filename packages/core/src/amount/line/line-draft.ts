@@ -2,6 +2,7 @@ import type { LineReading, PackSize, Quantity, Span } from '../reading.js';
 import type { KitchenUnits } from '../size.js';
 import type { Tokens } from '../token/token.js';
 import { type AddedAmount, addUpStatements, countsPacks } from './added-amount.js';
+import { fillBehind } from './fill-behind.js';
 import type { LineAmount } from './line-amount.js';
 import type { SecondStatement } from './restated-clause.js';
 
@@ -88,6 +89,16 @@ export class LineDraft {
     this.take(start, next);
     this.addSpan(this.spanWithBlank(start, next));
     return true;
+  }
+
+  /** Enters how full the spoon of the amount is, where that stands apart from it. */
+  fillUp(): void {
+    const [first, ...others] = this.amounts;
+    const found = first === undefined ? null : fillBehind(this.tokens, first, (index) => this.use[index] === 0);
+    if (first === undefined || found === null) return;
+    this.amounts = [{ ...first, fill: found.fill }, ...others];
+    this.take(found.start, found.next);
+    this.addSpan(this.spanWithBlank(found.start, found.next));
   }
 
   /** Joins a stretch to the one before where only blanks lie between. */

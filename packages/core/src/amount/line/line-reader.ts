@@ -225,6 +225,7 @@ export class LineReader {
     const { tokens, food, draft } = this;
     const indexes = food?.tokens ?? [];
     const hasAmount = this.draft.amounts.length > 0;
+    draft.fillUp();
     if (isNotAnIngredient(tokens, from, { hasAmount, food: indexes, container: this.draft.pack?.word ?? '' }))
       return this.nothing();
     for (const index of indexes) if (this.draft.use[index] === 0) this.draft.use[index] = 4;
