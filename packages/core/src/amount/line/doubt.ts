@@ -91,7 +91,7 @@ function reversedRange(tokens: Tokens, { next, statement }: LineAmount): number 
   return upper === null || upper.bare || upper.article || !isMeasured(upper.unit) ? null : upper.next;
 }
 
-export function makeDoubt(tokens: Tokens, first: number, next: number, because: string, instead: string): Doubt {
+function makeDoubt(tokens: Tokens, first: number, next: number, because: string, instead: string): Doubt {
   const span = { start: tokens.at(first).start, end: tokens.at(next - 1).end };
   return { text: tokens.text.slice(span.start, span.end), span, because, instead };
 }

@@ -1,4 +1,4 @@
-import { isDash } from '../token/number.js';
+import { isDash } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 import { keptPairs, leadingPreparation, nameEnders } from './line-words.js';
 
@@ -119,11 +119,13 @@ function compoundAt(tokens: Tokens, index: number): string | null {
   return text;
 }
 
+/** Whether a hyphen joins two words without a blank: the one of `full-fat`. */
 export function isInnerHyphen(tokens: Tokens, at: number): boolean {
   const [dash, behind] = [tokens.at(at), tokens.at(at + 1)];
   return isDash(dash.lower) && !dash.gap && !behind.gap && behind.kind === 'word';
 }
 
+/** Index behind the words that hyphens join to one: behind `low-sodium`. */
 export function passHyphened(tokens: Tokens, index: number, stop: number): number {
   let at = index + 1;
   while (at + 1 < stop && isInnerHyphen(tokens, at)) at += 2;

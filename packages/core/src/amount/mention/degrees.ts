@@ -1,6 +1,6 @@
 import { Exact } from '../../exact.js';
 import { readRange } from '../quantity/range.js';
-import { isDash } from '../token/number.js';
+import { isDash } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 
 /** Degrees of the text. */

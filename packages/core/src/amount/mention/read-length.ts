@@ -1,7 +1,7 @@
 import { type ReadQuantity, readQuantity } from '../quantity/quantity.js';
 import type { LengthReading } from '../reading.js';
 import { isLengthUnit } from '../size.js';
-import { passOfArticle } from '../token/number.js';
+import { passOfArticle } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { LengthUnit } from '../unit.js';

@@ -1,5 +1,6 @@
 import { Exact } from '../../exact.js';
-import { isDash, passOfArticle, readNumber } from '../token/number.js';
+import { readNumber } from '../token/number.js';
+import { isDash, passOfArticle } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
 import { passAbout, passEnding } from './about.js';

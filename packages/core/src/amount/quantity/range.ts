@@ -1,5 +1,6 @@
 import type { Exact } from '../../exact.js';
-import { isDash, type ReadNumber, readNumber } from '../token/number.js';
+import { readNumber } from '../token/number.js';
+import { isDash, type ReadNumber } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 
 /** A number or a range of the text, without its unit. */

@@ -1,23 +1,20 @@
-import { type Stated, statedIn } from '../../amount/stated.js';
+import type { Stated } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { StatedWeights } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Ingredients, Line, Part, Recipe } from '../../recipe/recipe.js';
 import { withPlus } from '../../recipe/with-plus.js';
 import { land, stateMeasure } from '../../version/convert/land.js';
-import { type EggLines, eggLines, isLooseLine } from '../../version/egg/egg-lines.js';
+import { eggLines } from '../../version/egg/egg-lines.js';
 import { kitchenOf, type Setting } from '../../version/setting.js';
 import { bothStated, weightsStatedIn } from '../../version/weigh/stated-weights.js';
-import { type WeighedAmount, weighingOf, weighReading, weighStated } from '../../version/weigh/weigh-line.js';
-import { middle } from '../../version/weigh/weighed-ends.js';
+import { weighStated } from '../../version/weigh/weigh-line.js';
+import { weighingOf } from '../../version/weigh/weighing.js';
 import type { Demand } from '../search/demand.js';
-import type { DemandContext } from '../search/demands-of.js';
-import { exactShare } from '../search/exact-share.js';
 import { planPart } from '../search/part-plan.js';
 import { defaultWeights } from '../weights.js';
-import { type GuardedRatio, isBent, limitAt, type Mass, type Side } from './constraint.js';
-import { contentsOf } from './contents.js';
-import { matchLines } from './match-lines.js';
+import { type GuardedRatio, isBent, limitAt, type Side } from './constraint.js';
+import { blindLines, gramsOf, type Held, heldLines, middleGrams } from './held-lines.js';
 
 /** A guarded ratio of a part, native and as an author wrote it for another kitchen. */
 export interface AuthoredRatio {
@@ -41,16 +38,6 @@ export interface AuthoredRatio {
 export interface AuthoredContext {
   recipe: Recipe;
   setting: Setting;
-}
-
-/** A line of the version, as what it counts as in a ratio. */
-interface Held extends Mass {
-  line: Line;
-  /** The native line that it is held against. */
-  native: Line | null;
-  weighed: WeighedAmount | null;
-  /** A range by its geometric mean; 0 where they are not known. */
-  grams: number;
 }
 
 /** Both sides of the comparison, pairs left out of which one side cannot be weighed. */
@@ -99,77 +86,6 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
 function wholeLines(lines: readonly Line[]): (line: Line) => Line {
   const owners = new Map(lines.flatMap((line) => withPlus([line]).map((own) => [own, line])));
   return (line) => owners.get(line) ?? line;
-}
-
-/** What lines of a version are weighed by. */
-interface HeldContext extends DemandContext {
-  /** Eggs that no ratio counts. */
-  loose: EggLines['loose'];
-}
-
-function heldLines(part: Part, authored: Ingredients, demands: readonly Demand[], context: HeldContext): Held[] {
-  const { kitchen, foods, ownWeights, loose } = context;
-  const all = withPlus(authored.lines);
-  const written = new Set(all.map((line) => line.food));
-  const isInParts = (native: Line): boolean => {
-    const serving = demands.filter(({ lines }) => lines.includes(native));
-    return serving.length > 1 && serving.some((demand) => written.has(demand.food));
-  };
-  const matched = matchLines(withPlus(part.native.lines), all, isInParts);
-  return all.map((line) => {
-    const { food, reading } = line;
-    const native = matched.get(line) ?? null;
-    const weighed = weighReading(reading, weighingOf(reading, food, kitchen, ownWeights));
-    const isLoose = native === null ? isLooseLine(line) : loose.has(native.reading);
-    const contents = food === null || isLoose ? [] : contentsOf(food, foods);
-    // A stand-in may be in the amount of a native line of its own food.
-    const serving = demands.find(
-      (demand) => food !== null && demand.food === food && (native === null || demand.lines.includes(native)),
-    );
-    const lines = serving?.lines ?? [native ?? line];
-    const grams = drainedAsNative(line, native, weighed, demands, context) ?? middleGrams(weighed);
-    return { line, native, weighed, grams: isLoose ? 0 : grams, lines, food, contents };
-  });
-}
-
-/** What comes drained is held against the native line's own drained weight; null where net weights count. */
-function drainedAsNative(
-  line: Line,
-  native: Line | null,
-  weighed: WeighedAmount | null,
-  demands: readonly Demand[],
-  context: DemandContext,
-): number | null {
-  const stated = statedIn(line.reading);
-  const demand = demands.find(({ lines, food }) => lines.length === 1 && lines[0] === native && food === line.food);
-  if (demand === undefined || stated === null || weighed?.pack?.drainedGrams == null) return null;
-  const share = exactShare(demand, stated, weighed, context)?.toNumber();
-  return share === undefined ? null : share * gramsOf(demand);
-}
-
-function middleGrams(weighed: WeighedAmount | null): number {
-  return weighed === null ? 0 : (middle(weighed).grams?.toNumber() ?? 0);
-}
-
-function gramsOf({ base, quantity, loose }: Demand): number {
-  return base === 'g' && !loose ? quantity : 0;
-}
-
-/**
- * Of a pair with one weight only nothing can be said; nor of native lines without a pair, where the version has an amount that cannot be
- * weighed: it may be one of them.
- */
-function blindLines(held: readonly Held[], demands: readonly Demand[]): ReadonlySet<Line> {
-  const weighedNative = new Set(demands.filter((demand) => gramsOf(demand) > 0).flatMap(({ lines }) => lines));
-  const pairs = held.flatMap(({ line, native, grams }) =>
-    native !== null && grams > 0 !== weighedNative.has(native) ? [line, native] : [],
-  );
-  const kept = new Set(held.flatMap(({ lines }) => lines));
-  const isPuzzling = held.some(
-    ({ line, lines, grams }) => lines[0] === line && grams === 0 && line.reading.amounts.length > 0,
-  );
-  const alone = isPuzzling ? demands.filter(({ lines }) => !lines.some((line) => kept.has(line))) : [];
-  return new Set([...pairs, ...alone.flatMap(({ lines }) => lines)]);
 }
 
 function compared(ratio: GuardedRatio, comparison: Comparison): AuthoredRatio | null {

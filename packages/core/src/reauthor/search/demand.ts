@@ -2,7 +2,7 @@ import type { Stated } from '../../amount/stated.js';
 import type { Food } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Line } from '../../recipe/recipe.js';
-import type { WeighedAmount } from '../../version/weigh/weigh-line.js';
+import type { WeighedAmount } from '../../version/weigh/weighing.js';
 import type { Content } from '../ratio/contents.js';
 
 /** A choice of amount for a demand. */

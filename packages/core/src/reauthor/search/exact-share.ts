@@ -2,8 +2,9 @@ import type { Stated } from '../../amount/stated.js';
 import { Exact, middleOf, ratioOf } from '../../exact.js';
 import type { Weighed } from '../../food/weigh.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
-import { type WeighedAmount, weighingOf, weighStated } from '../../version/weigh/weigh-line.js';
+import { weighStated } from '../../version/weigh/weigh-line.js';
 import { middle } from '../../version/weigh/weighed-ends.js';
+import { type WeighedAmount, weighingOf } from '../../version/weigh/weighing.js';
 import type { Demand } from './demand.js';
 import { type DemandContext, isCounted } from './demands-of.js';
 

@@ -6,8 +6,8 @@ import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
 import type { Conversion } from '../convert/convert-amount.js';
 import { unlanded } from '../convert/land.js';
 import { wholeLimit } from '../convert/whole-packs.js';
-import type { WeighedAmount } from '../weigh/weigh-line.js';
 import { endsOf, rangeOf } from '../weigh/weighed-ends.js';
+import type { WeighedAmount } from '../weigh/weighing.js';
 import { wholeOnes } from './part-of-egg.js';
 
 /**

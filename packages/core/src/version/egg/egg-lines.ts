@@ -9,7 +9,8 @@ import type { Line, Part, Recipe } from '../../recipe/recipe.js';
 import { withPlus } from '../../recipe/with-plus.js';
 import { isOptional } from '../beside.js';
 import { wholeLimit } from '../convert/whole-packs.js';
-import { weighingOf, weighReading } from '../weigh/weigh-line.js';
+import { weighReading } from '../weigh/weigh-line.js';
+import { weighingOf } from '../weigh/weighing.js';
 import { isBrushedOn, isPartThatIsBrushedOn, isThinnedToBrush, saysThatItIsBrushedOn } from './brushed-on.js';
 import { saysThatTheyStayWhole, staysWhole } from './eggs-in-one-piece.js';
 

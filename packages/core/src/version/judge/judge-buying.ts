@@ -8,7 +8,7 @@ import { remainderOf } from '../../kitchen/shop/remainder.js';
 import { isCan } from '../../kitchen/shop/unsized-pack.js';
 import { samePack } from '../convert/whole-packs.js';
 import type { Problem } from '../problem.js';
-import { isLabelled } from '../weigh/weigh-line.js';
+import { isLabelled } from '../weigh/weigh-packs.js';
 import { isMultiple, onTheMark } from './is-multiple.js';
 import type { Judged } from './judge-measuring.js';
 import { shopFor } from './shop.js';

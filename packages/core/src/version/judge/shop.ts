@@ -6,7 +6,7 @@ import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { type Bought, buy, counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
 import { samePack } from '../convert/whole-packs.js';
-import { isLabelled } from '../weigh/weigh-line.js';
+import { isLabelled } from '../weigh/weigh-packs.js';
 
 /**
  * What a cook buys for an amount as it is written: the packs or pieces that it counts, else those with the least left over of its weight.

@@ -6,7 +6,8 @@ import type { Line } from '../../recipe/recipe.js';
 import { judgeEggSize } from '../judge/judge-egg-size.js';
 import { judgeLine } from '../judge/judge-line.js';
 import type { VersionLine } from '../version.js';
-import { weighingOf, weighReading } from '../weigh/weigh-line.js';
+import { weighReading } from '../weigh/weigh-line.js';
+import { weighingOf } from '../weigh/weighing.js';
 import { problemsOfWords } from '../words/about-words.js';
 
 /**

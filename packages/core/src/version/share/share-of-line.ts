@@ -3,7 +3,8 @@ import type { StatedWeights, Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
-import { weighingOf, weighReading } from '../weigh/weigh-line.js';
+import { weighReading } from '../weigh/weigh-line.js';
+import { weighingOf } from '../weigh/weighing.js';
 import type { AmountMention } from './listing.js';
 
 /** A part of a listed food that a step uses. */

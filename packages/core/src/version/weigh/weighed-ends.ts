@@ -1,7 +1,7 @@
 import type { Term } from '../../amount/stated.js';
 import { type Exact, middleOf } from '../../exact.js';
 import type { Weighed } from '../../food/weigh.js';
-import type { WeighedAmount } from './weigh-line.js';
+import type { WeighedAmount } from './weighing.js';
 
 /** One end, or both of a range. */
 export function endsOf({ low, high }: WeighedAmount): Weighed[] {
