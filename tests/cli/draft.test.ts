@@ -231,7 +231,15 @@ describe('retare draft', () => {
 
   test('leaves excuses of native lines out', async () => {
     const post = stew.replace('* 1 cup', '<!-- retare ignore unbuyable: ours is sold by the cup -->\n\n* 1 cup');
-    expect((await draft(post, '--for', 'uk')).out).not.toContain('retare ignore');
+    const { out } = await draft(post, '--for', 'uk');
+    expect(out).not.toContain('retare ignore');
+    // And one list, which they had broken into two.
+    expect(
+      blocksIn(out)[0]
+        ?.split('\n')
+        .filter((line) => line.startsWith('* ')),
+    ).toHaveLength(4);
+    expect(blocksIn(out)[0]).not.toMatch(/^- /mu);
   });
 
   test('writes `the rest` of a line as words, which is no amount to be read', async () => {

@@ -17,6 +17,7 @@ import { spliceWords } from '../place/splice-words.js';
 import type { RecipeReading } from '../read/reading.js';
 import { copyNode, type Replacing } from './copy-node.js';
 import { isExcuse } from './is-excuse.js';
+import { withoutExcuses } from './without-excuses.js';
 
 /**
  * The `ingredients` block of a version: the native block with every line in its new words. Markup that the author put around the words
@@ -57,7 +58,7 @@ export function draftIngredients(
     const marked = { ...(spread == null ? {} : { spread }), ...(checked == null ? {} : { checked }) };
     return [{ type, ...marked, children: [paragraphOf(own, { ...line, ...food })] }];
   };
-  const draft = copyNode(block, replacing);
+  const draft = copyNode(withoutExcuses(block), replacing);
   draft.attributes = {
     ...(native.id === null ? {} : { id: native.id }),
     kitchen: version.kitchen.id,

@@ -17,6 +17,7 @@ import type { ContainerDirective, TextDirective } from 'mdast-util-directive';
 import type { RecipeReading } from '../read/reading.js';
 import { copyNode } from './copy-node.js';
 import { isExcuse } from './is-excuse.js';
+import { withoutExcuses } from './without-excuses.js';
 
 /** What a method is drafted from. */
 export interface MethodContext {
@@ -36,7 +37,7 @@ export function draftMethod({ steps, mentions }: VersionSteps, context: MethodCo
   const block = context.reading.blocks.get(native.key);
   if (block === undefined || !mentions.some(differs)) return null;
   const byKey = new Map(mentions.map((each) => [each.mention.key, each]));
-  const draft = copyNode(block, (node) => {
+  const draft = copyNode(withoutExcuses(block), (node) => {
     if (isExcuse(node)) return [];
     const own = node.type === 'textDirective' ? byKey.get(context.reading.mentionKeys.get(node) ?? '') : undefined;
     return own === undefined || node.type !== 'textDirective' ? undefined : annotation(node, own, context);
