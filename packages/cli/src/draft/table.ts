@@ -69,6 +69,4 @@ function wordsOf(cell: string): string[] {
   return words;
 }
 
-const belongs: ReadonlySet<string> = new Set(
-  '× + % g kg oz lb ml l cl tsp tbsp cup cups day days drained frozen'.split(' '),
-);
+const belongs: ReadonlySet<string> = new Set('× + % g kg oz lb ml l cl tsp tbsp cup cups day days drained'.split(' '));
