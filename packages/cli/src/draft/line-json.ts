@@ -15,7 +15,7 @@ import {
   writeStated,
 } from '@retare/core';
 import { isMerged, type RecipeReading } from 'remark-retare';
-import { type Decimal, decimal } from './decimal.js';
+import { type Decimal, decimal } from '../decimal.js';
 import { isInDoubt } from './in-doubt.js';
 import { exactAmount, lineNumber, nativeWords, piecesToBuy, standInName } from './line-words.js';
 

@@ -10,7 +10,7 @@ import {
   type VersionMention,
 } from '@retare/core';
 import type { RecipeReading } from 'remark-retare';
-import { type Decimal, decimal } from './decimal.js';
+import { type Decimal, decimal } from '../decimal.js';
 import { type JsonLine, lineJson } from './line-json.js';
 import { lineNumber, nativeWords } from './line-words.js';
 import { changeWords, leastChangeWords, obstacleWords } from './obstacle-words.js';
