@@ -338,6 +338,15 @@ describe('what cannot be drafted', () => {
     const { code, err } = await draft('# A walk\n', '--for', 'uk');
     expect([code, err]).toEqual([1, 'post.md has no `ingredients` block, so there is nothing to draft.\n']);
   });
+
+  test('is a block without a list, and one beside another stays as it is', async () => {
+    const nothing = ':::ingredients[To serve]{kitchen=us}\nWhatever there is.\n:::\n';
+    const alone = await draft(nothing, '--for', 'uk,au');
+    expect([alone.code, alone.out]).toEqual([1, '']);
+    expect(alone.err).toMatch(/^post\.md lists nothing in its `ingredients` block.*\n$/u);
+    const { code, out } = await draft(`:::ingredients{kitchen=us}\n- 1 cup milk\n:::\n\n${nothing}`, '--for', 'uk');
+    expect([code, blocksIn(out)]).toEqual([0, [':::ingredients{kitchen=uk from=0bc}\n- 240 ml milk\n:::']]);
+  });
 });
 
 describe('a slip in the command', () => {

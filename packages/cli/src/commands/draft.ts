@@ -61,6 +61,10 @@ function failuresOf(post: DraftedPost, { larder }: LoadedSettings): string[] {
   const { path, reading, refused, versions } = post;
   if (reading === null || reading.recipe.parts.length === 0)
     return [`${path} has no \`ingredients\` block, so there is nothing to draft.`];
+  if (reading.recipe.parts.every(({ native }) => native.lines.length === 0))
+    return [
+      `${path} lists nothing in its \`ingredients\` block, so there is nothing to draft. Write a list, an item for each line.`,
+    ];
   const words = refused.flatMap(({ kitchen, refusal }) => {
     const own = larder.kitchens.get(kitchen);
     return own === undefined ? [] : [refusalWords(refusal, path, own)];

@@ -57,7 +57,7 @@ export function draftPost(file: string, site: LoadedSettings, request: DraftRequ
     refused: [],
   };
   const { reading } = post;
-  if (reading === null || reading.recipe.parts.length === 0) return post;
+  if (reading === null || reading.recipe.parts.every(({ native }) => native.lines.length === 0)) return post;
   const setting = settingOf(site.larder, site.settings);
   for (const kitchen of request.kitchens) {
     if (asked !== null) {

@@ -9,7 +9,8 @@ import { writeFile } from './write-file.js';
  * @returns The exit code: 1 where a post cannot take them, and then no post is written.
  */
 export function writeDrafts(posts: readonly DraftedPost[], output: Output): number {
-  const problems = posts.flatMap((post) => hindrances(post));
+  // What hinders one block hinders the next as well.
+  const problems = [...new Set(posts.flatMap((post) => hindrances(post)))];
   if (problems.length > 0) {
     output.err(`${problems.join('\n')}\nNothing was written.\n`);
     return 1;

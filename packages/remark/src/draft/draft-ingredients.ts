@@ -30,7 +30,8 @@ export function draftIngredients(
 ): ContainerDirective | null {
   const { native } = part.part;
   const block = reading.blocks.get(native.key);
-  if (block === undefined) return null;
+  // Of a block without a line there is nothing to say that it was drawn from.
+  if (block === undefined || native.lines.length === 0) return null;
   const byNode = new Map<Nodes, VersionLine>();
   for (const line of part.lines) {
     const place = reading.lines.get(line.line.key);
