@@ -48,6 +48,26 @@ describe('weights are round where five grams make no dish', () => {
   });
 });
 
+// A US cup is 236.6 ml, a Canadian one 250 ml.
+describe('a cup that is a little larger stays one cup', () => {
+  test.for([
+    ['1 cup red lentils', '1 cup red lentils'],
+    ['¾ cup basmati rice', '¾ cup basmati rice'],
+    ['2 cups diced mango', '2 cups diced mango'],
+  ] as const)('%s is %s', ([line, becomes]) => {
+    expect(linesOf(versionOf([line], 'us', 'ca'))).toEqual([becomes]);
+  });
+
+  test('but where a ratio to flour would be bent', () => {
+    const lines = ['2 cups all-purpose flour', '1 cup milk', '2 large eggs', '½ cup sugar', '8 oz butter'];
+    expect(
+      versionOf(lines, 'us', 'ca').ratios.every(
+        ({ native, version, limit }) => Math.abs(version / native - 1) <= limit,
+      ),
+    ).toBe(true);
+  });
+});
+
 describe('the batch stays as it is', () => {
   test.for(['au', 'ca'])('where a third of a teaspoon of salt is no measure of a kitchen in %s', (to) => {
     const lines = ['375 g plain flour', '⅓ tsp salt', '1½ tbsp sugar', '900 ml milk', '4 eggs'];

@@ -75,7 +75,7 @@ const byVolume: Worked[] = [
     becomes: '1¼ cups + 3 tbsp water',
     by: '295.74 + 44.36 = 340.10 ml; 1⅓ cups are 7 % under, 1½ cups 4 % over',
   },
-  { from: 'uk', line: '340 ml water', to: 'ca', becomes: '1¼ cups + 2 tbsp water', by: '312.5 + 30 = 342.5 ml' },
+  { from: 'uk', line: '340 ml water', to: 'ca', becomes: '350 ml water', by: 'a jug mark 3 % over, and no two tools' },
   { from: 'eu', line: '340 ml water', to: 'au', becomes: '350 ml water', by: 'jug marks every 25 ml from 300' },
   { from: 'eu', line: '2 dl milk', to: 'uk', becomes: '200 ml milk', by: '1 dl is 100 ml' },
   { from: 'eu', line: '1 l water', to: 'ca', becomes: '4 cups water', by: '4 × 250 ml' },

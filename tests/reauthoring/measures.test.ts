@@ -124,9 +124,9 @@ describe('how awkward a measure is', () => {
     ['1½ cups', 0],
     ['⅓ cup', 1],
     ['2¾ cups', 1],
-    ['1 cup + 1 tbsp', 2],
-    ['⅓ cup + 3 tbsp', 2],
-  ] as const)('%s has awkwardness %i', ([written, awkwardness]) => {
+    ['1 cup + 1 tbsp', 3.5],
+    ['⅓ cup + 3 tbsp', 3.5],
+  ] as const)('%s has awkwardness %d', ([written, awkwardness]) => {
     const measure = measuresBy(kitchen('us'), 'cup').find(({ terms }) => writeStatement(terms) === written);
     expect(measure?.awkwardness).toBe(awkwardness);
   });

@@ -252,7 +252,7 @@ function cups({ cups: set, units, writes }: Kitchen): Size[] {
   const added = [1, 2, 3].slice(0, set.plusTablespoons);
   return [
     ...plain,
-    ...plain.flatMap(({ size }) => added.map((n) => ({ size: size + n * Number(units.tbsp), awkward: 2 }))),
+    ...plain.flatMap(({ size }) => added.map((n) => ({ size: size + n * Number(units.tbsp), awkward: 3.5 }))),
     ...quartsPast(set.wholes, quart),
   ];
 }

@@ -24,7 +24,7 @@ describe('self-raising flour', () => {
   });
 
   test.for([
-    ['uk', 'us', '225 g self-raising flour', '1⅔ cups + 1 tbsp all-purpose flour and 2½ tsp baking powder'],
+    ['uk', 'us', '225 g self-raising flour', '1¾ cups all-purpose flour and 2½ tsp baking powder'],
     ['au', 'ca', '225 g self-raising flour', '1½ cups + 2 tbsp all-purpose flour and 2½ tsp baking powder'],
     ['uk', 'au', '225 g self-raising flour', '225 g self-raising flour'],
     ['us', 'uk', '2 cups self-rising flour', '250 g self-raising flour and ½ tsp fine salt'],

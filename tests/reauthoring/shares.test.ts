@@ -75,6 +75,14 @@ const worked: Worked[] = [
     of: 'flour',
     shares: ['1 cup', '1 cup', '1 cup'],
     to: 'ca',
+    becomes: ['1 cup', '1 cup', '⅔ cup + 3 tbsp'],
+    by: '2 × 250 + 166.7 + 45 = 711.7 ml, of the line’s 709.8',
+  },
+  {
+    line: '2½ cups flour',
+    of: 'flour',
+    shares: ['1 cup', '1 cup', '½ cup'],
+    to: 'ca',
     becomes: ['¾ cup + 3 tbsp', '¾ cup + 3 tbsp', 'the rest'],
     by: 'no Canadian cup holds what is left',
   },
@@ -233,8 +241,8 @@ describe('a share of a line', () => {
   });
 
   test('that is the rest says of what, where its annotation does', () => {
-    const mentions = sharesOf('flour', '1 cup', '1 cup', '1 cup flour');
-    expect(inVersion({ kitchen: 'us', lines: ['3 cups flour'], mentions }, 'ca').at(-1)).toBe('the rest of the flour');
+    const mentions = sharesOf('flour', '1 cup', '1 cup', '½ cup flour');
+    expect(inVersion({ kitchen: 'us', lines: ['2½ cups flour'], mentions }, 'ca').at(-1)).toBe('the rest of the flour');
   });
 
   test('is tied to its line by the words of `of` before the food that they mean', () => {

@@ -15,14 +15,14 @@ export interface Measure {
   size: Exact;
   /** `size` as a float, for searching: what is chosen is computed exactly. */
   near: number;
-  /** 0 whole or half of one tool or a round mark, up to ½ a mark between them, 1 another fraction, 2 with added spoons. */
+  /** 0 whole or half of one tool or a round mark, up to ½ a mark between them, 1 another fraction, 2 parts of a pack beside whole ones, 3½ with added spoons. */
   awkwardness: (typeof awkwardnesses)[number];
   /** More spoons than a cook counts, but for the upper end of a range that begins with them. */
   endOnly?: true;
 }
 
 /** Every awkwardness that there is, the least first. */
-export const awkwardnesses = [0, 0.25, 0.5, 1, 2] as const;
+export const awkwardnesses = [0, 0.25, 0.5, 1, 2, 3.5] as const;
 
 /** A size, exact and as a float. */
 export function sized(size: Exact): Pick<Measure, 'size' | 'near'> {

@@ -63,7 +63,7 @@ function withSpoons(kitchen: Kitchen, cups: Measure[]): Measure[] {
         ...cup,
         terms: [...cup.terms, { low, high: null, unit: 'tbsp' }],
         ...sized(cup.size.plus(tablespoon.times(low))),
-        awkwardness: 2,
+        awkwardness: 3.5,
       });
     }
   }
