@@ -1,4 +1,5 @@
 import type { Constraint } from '../ratio/constraint.js';
+import { CoupledSearch } from './coupled-search.js';
 import type { Choice, Demand } from './demand.js';
 import { type Ranked, sameCost, Window } from './window.js';
 
@@ -35,7 +36,9 @@ export function cheapest(
     // Once every choice is in, only the sum is bounded.
     const isAll = windows.every(({ isWhole }) => isWhole);
     const bound = isAll ? most : Math.min(least + room, most);
-    const found = isHopeless(ranked, constraints) ? null : new Search(ranked, constraints, bound).run();
+    const search = isHopeless(ranked, constraints) ? null : new Search(ranked, constraints, bound);
+    const found = search?.run() ?? null;
+    if (search?.isTooLong === true) return searchCoupled(windows, constraints, most);
     if (found !== null || bound === most) return found;
   }
 }
@@ -48,6 +51,15 @@ export function leastCost(demands: readonly Demand[], batch: number): number {
   let sum = 0;
   for (const demand of demands) sum += new Window(demand, log).least;
   return sum;
+}
+
+/** More than any choice within the widest drift costs. */
+const everything = 1e6;
+
+/** The same by a search that looks ahead, for what is coupled too tightly for the plain one. */
+function searchCoupled(windows: readonly Window[], constraints: readonly Constraint[], most: number): Found | null {
+  const ranked = windows.map((window) => window.ranked(everything));
+  return new CoupledSearch(ranked, constraints, most).run();
 }
 
 /** Whether a limit is broken even by what suits it best of every demand. */
@@ -66,6 +78,9 @@ function leastOf(ranked: readonly Ranked[], coefficient: number): number {
   return least;
 }
 
+/** Steps that the plain search takes at most: nearly all real recipes need fewer. */
+const patience = 3000;
+
 /** Depth first over the demands, those in the most limits first. */
 class Search {
   private readonly order: number[];
@@ -75,6 +90,7 @@ class Search {
   private readonly current: Choice[];
   private best: Found | null = null;
   private bound: number;
+  private steps = 0;
   private readonly ranked: readonly Ranked[][];
   private readonly constraints: readonly Constraint[];
 
@@ -123,7 +139,13 @@ class Search {
     return low;
   }
 
+  /** Whether it was given up: what it found need not be the cheapest. */
+  get isTooLong(): boolean {
+    return this.steps > patience;
+  }
+
   private visit(depth: number, cost: number): void {
+    if (++this.steps > patience) return;
     if (depth === this.order.length) {
       this.best = { choices: [...this.current], cost };
       this.bound = cost;
