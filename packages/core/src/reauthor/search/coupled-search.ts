@@ -32,7 +32,8 @@ export class CoupledSearch {
   private readonly known = new Map<string, number>();
   private best: Found | null = null;
   private bound: number;
-  private steps = 0;
+  /** How many were taken. */
+  steps = 0;
 
   /**
    * @param ranked Every choice of each demand.

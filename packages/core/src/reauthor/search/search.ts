@@ -78,8 +78,8 @@ function leastOf(ranked: readonly Ranked[], coefficient: number): number {
   return least;
 }
 
-/** Steps that the plain search takes at most: nearly all real recipes need fewer. */
-const patience = 3000;
+/** Choices that the plain search tries at most: nearly all real recipes need fewer. */
+const patience = 10_000;
 
 /** Depth first over the demands, those in the most limits first. */
 class Search {
@@ -145,7 +145,6 @@ class Search {
   }
 
   private visit(depth: number, cost: number): void {
-    if (++this.steps > patience) return;
     if (depth === this.order.length) {
       this.best = { choices: [...this.current], cost };
       this.bound = cost;
@@ -155,7 +154,7 @@ class Search {
     const rest = this.rest[depth + 1] ?? 0;
     for (const { choice, cost: own } of this.ranked[at] ?? []) {
       // Choices come by cost: what follows is dearer still.
-      if (cost + own + rest >= this.bound - sameCost) return;
+      if (cost + own + rest >= this.bound - sameCost || ++this.steps > patience) return;
       if (this.add(at, choice.grams, depth)) {
         this.current[at] = choice;
         this.visit(depth + 1, cost + own);
