@@ -128,3 +128,36 @@ test('one of a container is the usual one, if any, in every kitchen that sells s
   );
   expect(unmarked).toEqual([]);
 });
+
+describe('a container of no known size', () => {
+  test('is no can for being called a packet', () => {
+    const line = converted('1 packet baking powder', 'us', 'uk');
+    expect(line.chosen.grams).toBeNull();
+    expect(rulesOf(line)).toEqual(['unbuyable pack-size']);
+  });
+
+  test.for([
+    ['1 pot double cream', 'uk', 'us'],
+    ['1 pot double cream', 'uk', 'eu'],
+    ['1 packet baking powder', 'us', 'eu'],
+  ] as const)('is a finding for those who have other ones: %s from %s in %s', ([text, from, to]) => {
+    expect(rulesOf(converted(text, from, to))).toEqual(['unbuyable pack-size']);
+    const result = reauthor(recipeOf({ kitchen: from, lines: [text, '1 onion'] }), to, setting);
+    if (isRefusal(result)) throw new RangeError(result.kind);
+    const [line] = result.version.parts[0]?.lines ?? [];
+    expect(line === undefined ? [] : rulesOf(line)).toEqual(['unbuyable pack-size']);
+  });
+
+  test('is the author’s own at home', () => {
+    expect(rulesOf(converted('1 pot double cream', 'uk', 'uk'))).toEqual([]);
+  });
+
+  test.for([
+    '1 sachet fast-action dried yeast',
+    '1 packet spaghetti',
+    '1 jar marinara sauce',
+    '1 carton chicken stock',
+  ])('but not of %s', (text) => {
+    expect(rulesOf(converted(text, 'uk', 'au')).filter((rule) => rule.startsWith('unbuyable'))).toEqual([]);
+  });
+});

@@ -31,7 +31,17 @@ export function isCan(container: string): boolean {
 export function packMeant(sold: Sold, { word: container, size, isPiece }: UnsizedContainer): Pack | null {
   const same = sold.packs.filter(({ word }) => sameContainer(word, container));
   if (same.length > 0) return oneOf(same, size);
-  return isCan(container) || isPiece ? null : oneOf(sold.packs, size);
+  if (isCan(container) || isPiece) return null;
+  return oneOf(isOfPaper(container) ? sold.packs.filter(({ word }) => !isRigid(word)) : sold.packs, size);
+}
+
+/** Nobody calls a can, a tub or a jar a packet, though a pack or a box of it may well be one. */
+function isOfPaper(container: string): boolean {
+  return container === 'packet' || sameContainer(container, 'sachet');
+}
+
+function isRigid(container: string): boolean {
+  return isCan(container) || sameContainer(container, 'tub') || container === 'jar' || container === 'bottle';
 }
 
 function oneOf(packs: readonly Pack[], size: UnsizedContainer['size']): Pack | null {

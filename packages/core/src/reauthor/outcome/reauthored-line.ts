@@ -1,6 +1,7 @@
 import type { Exact } from '../../exact.js';
 import type { Line } from '../../recipe/recipe.js';
 import { judgeLine } from '../../version/judge/judge-line.js';
+import { unsaidPack } from '../../version/judge/unsaid-pack.js';
 import { writtenLine } from '../../version/line/written-line.js';
 import type { Setting } from '../../version/setting.js';
 import type { FurtherFood, VersionLine } from '../../version/version.js';
@@ -34,6 +35,7 @@ export function reauthoredLine(
   const judged = own.map(({ demand, stated, weighed }) =>
     judgeLine(line, { stated, weighed, food: demand.food }, kitchen, setting.tolerance),
   );
+  const unsaid = own.flatMap(({ demand, stated }) => unsaidPack(line, stated, demand.low, kitchen));
   const { together, alone, names } = worded(line, own, context);
   const further = furtherInWords(line, conversion);
   const foods = own.map(
@@ -56,6 +58,7 @@ export function reauthoredLine(
     also: [...others, ...elsewhere],
     problems: [
       ...problemsOfWords(line, native),
+      ...(judged.some(({ problems }) => problems.length > 0) ? [] : unsaid),
       ...judged.flatMap(({ problems }) => problems),
       ...unconverted(line, [...together, ...further], conversion),
     ],

@@ -5,6 +5,7 @@ import type { Line } from '../../recipe/recipe.js';
 import { type Conversion, convertAmount } from '../convert/convert-amount.js';
 import { farOff } from '../judge/far-off.js';
 import { judgeLine } from '../judge/judge-line.js';
+import { unsaidPack } from '../judge/unsaid-pack.js';
 import type { VersionLine } from '../version.js';
 import { weighNeed, weighStated } from '../weigh/weigh-line.js';
 import { weighingOf } from '../weigh/weighing.js';
@@ -32,7 +33,8 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const { bought, problems } = judgeLine(line, { stated, weighed: chosen, food }, kitchen, tolerance);
   // An egg to glaze with is an egg.
   const drift = conversion.eggs?.loose.has(reading) ? null : driftOf(weighed, chosen);
-  const found = problems.length > 0 ? problems : farOff(line, drift, stated);
+  const unsaid = problems.length > 0 ? problems : unsaidPack(line, stated, weighed, kitchen);
+  const found = unsaid.length > 0 ? unsaid : farOff(line, drift, stated);
   const edits = [
     ...amountInWords(line, stated, kitchen, { conversion, share: drift?.plus(1) ?? null }),
     ...nameInWords(line, stated, kitchen),
