@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import {
-  findFoodOfLine,
   type Ingredients,
   isLengthUnit,
   type Kitchen,
   type Line,
+  lineOfText,
   type Mention,
   type Part,
   type Recipe,
@@ -135,10 +135,8 @@ function isMetric(lists: readonly Listed[]): boolean {
 
 function partOf({ label, items }: Listed, index: number, kitchen: Kitchen, { foods }: Larder): Part {
   const lines = items.flatMap((text, at): Line[] => {
-    const reading = readLine(text, { kitchen: kitchen.units });
-    if (reading.kind === 'not-an-ingredient') return [];
-    const named = findFoodOfLine(reading, foods, kitchen.id);
-    return [{ key: `${index}.${at}`, text, reading, food: named?.food ?? null, name: named?.name ?? null }];
+    const line = lineOfText(text, `${index}.${at}`, kitchen, foods);
+    return line.reading.kind === 'not-an-ingredient' ? [] : [line];
   });
   const native: Ingredients = {
     key: `p${index}`,
