@@ -6,7 +6,7 @@ import { soldIn } from '../../kitchen/shop/buy.js';
 import { sameContainer } from '../../kitchen/shop/unsized-pack.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { PlacedProblem } from '../version.js';
-import { isContainer } from '../weigh/weigh-line.js';
+import { isContainer } from '../weigh/weigh-packs.js';
 import { amountSpan } from './judge-line.js';
 
 /**
