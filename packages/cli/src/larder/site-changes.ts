@@ -44,8 +44,9 @@ function linesOf(sections: readonly Section[]): string[] {
   return sections.flatMap(({ title, rows }) =>
     rows.map((row) =>
       sectionText({ title, rows: [row] })
-        .replace(/\s*\n\s*/, ': ')
-        .trim(),
+        .split('\n')
+        .map((line) => line.trim())
+        .join(': '),
     ),
   );
 }

@@ -115,8 +115,9 @@ export interface PanReading {
    */
   capacity: Exact | null;
   /**
-   * `pie` is a round one for pies and tarts; `tube` is a ring, whose base its diameter does not give; `sheet` is flat, and holds pieces as well as a batter; `stove` is a skillet, a
-   * pot or a pizza pan, for which no baking pan stands; `deep` a basin, a bowl or a casserole, known by what it holds.
+   * `pie` is a round one for pies and tarts; `tube` is a ring, whose base its diameter does not give; `sheet` is flat, and holds pieces as
+   * well as a batter; `stove` is a skillet, a pot or a pizza pan, for which no baking pan stands; `deep` a basin, a bowl or a casserole,
+   * known by what it holds.
    */
   shape:
     | 'round'

@@ -131,7 +131,8 @@ function rimOf({ depth, unit }: Pan): number | null {
 const filledTo = 2 / 3;
 /**
  * The pan and number whose base is nearest to the batch's. The author's number is kept unless every pan would then be over a tenth too
- * deep or too shallow and one pan more or less comes so much nearer that it is worth another number of layers. A rim has to hold the batch; it carries none of it.
+ * deep or too shallow and one pan more or less comes so much nearer that it is worth another number of layers. A rim has to hold the
+ * batch; it carries none of it.
  */
 export function bestPan(demand: PanDemand, batch: number, weights: PanWeights): PanChosen {
   const kept = nearestWith(demand, [demand.count], batch, weights);

@@ -69,7 +69,10 @@ export function mayBeFlat(reading: PanReading, base: Base, native: Kitchen): boo
   return own.length > 0 && own.every(isFlat);
 }
 
-/** The pans of a kitchen that can stand for a base: for a pie those for pies, where it has any, for a springform those, and for a cake none for pies. */
+/**
+ * The pans of a kitchen that can stand for a base: for a pie those for pies, where it has any, for a springform those, and for a cake none
+ * for pies.
+ */
 export function pansForBase(kitchen: Kitchen, base: Base, flatToo: boolean): Pan[] {
   const all = kitchen.pans.filter((pan) => sameShape(pan, base) && (flatToo || !isFlat(pan)));
   if (base.shape === 'pie') return someOf(all, isForPies);

@@ -71,8 +71,9 @@ function countWordIn({ text, reading }: Line): CountWord | null {
   const [amount] = reading.amountSpans;
   if (amount === undefined || reading.pack !== null || reading.amounts.length === 0) return null;
   const words = text.slice(amount.start, amount.end);
-  const rest = /\s+of\s*$/u.exec(words)?.[0] ?? '';
-  const counted = words.slice(0, words.length - rest.length);
+  const full = words.trimEnd();
+  const counted = /\sof$/u.test(full) ? full.slice(0, -'of'.length).trimEnd() : words;
+  const rest = words.slice(counted.length);
   const last = counted.slice(counted.lastIndexOf(' ') + 1);
   const part = partNamed(last);
   if (part === null || last === counted) return null;
