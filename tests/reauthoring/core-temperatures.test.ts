@@ -157,6 +157,22 @@ test.for(worked)('$text for $of from $from reads $becomes in $to: $by', ({ from,
   expect([mention.text, mention.hold]).toEqual([becomes, hold]);
 });
 
+describe('the words of a core temperature', () => {
+  // 165 °F are 73.9 °C; 75 °C is the Australian figure for poultry.
+  test.for([
+    { text: 'at least 165°F in the thigh', to: 'uk', becomes: 'at least 74°C in the thigh' },
+    { text: '165°F (74°C)', to: 'uk', becomes: '74°C' },
+    { text: '165°F (75°C)', to: 'uk', becomes: '75°C' },
+    { text: '160°F/75°C', to: 'uk', becomes: '75°C' },
+    { text: '165°F breast, 175°F thigh', to: 'uk', becomes: '74°C breast, 80°C thigh' },
+    { text: '165°F breast, 175°F thigh', to: 'au', becomes: '75°C breast, 80°C thigh' },
+    { text: '75–80°C (167–176°F)', to: 'us', becomes: '167–176°F' },
+  ])('are kept, and of two statements the higher counts: $text reads $becomes in $to', ({ text, to, becomes }) => {
+    const from = to === 'us' ? 'uk' : 'us';
+    expect(mentionIn(coreOf(text, 'poultry'), from, to).text).toBe(becomes);
+  });
+});
+
 describe('underdone', () => {
   // 165 °F is 73.89 °C (USDA FSIS, poultry); the border in Celsius is 74, as the authority prints whole degrees upward.
   test.for([

@@ -66,6 +66,22 @@ describe('an oven of another kitchen', () => {
     { from: 'us', text: '120°F', to: 'uk', becomes: '50°C (without the fan)', by: '48.9 °C; 28.9 with a fan, no gas' },
     { from: 'us', text: '150°F', to: 'au', becomes: '70°C/50°C fan', by: '65.6 °C, 45.6 with a fan' },
     { from: 'us', text: '500°F', to: 'uk', becomes: '250°C/240°C fan/gas 9', by: '260 °C, 240 with a fan' },
+    { from: 'us', text: 'a hot oven, 400°F', to: 'eu', becomes: 'a hot oven, 200°C/180°C fan', by: 'words are kept' },
+    {
+      from: 'us',
+      text: '350°F (325°F convection)',
+      to: 'uk',
+      becomes: '180°C/160°C fan/gas 4',
+      by: 'one oven, said once',
+    },
+    { from: 'uk', text: '200°C (fan 180°C, gas 6)', to: 'us', becomes: '400°F', by: 'one oven, said once' },
+    {
+      from: 'us',
+      text: '350 degrees (moderate)',
+      to: 'eu',
+      becomes: '180°C/160°C fan (moderate)',
+      by: 'words are kept',
+    },
     { from: 'uk', text: '73°C', to: 'us', becomes: '170°F', by: '163.4 °F: the first mark is nearer than 175' },
     { from: 'uk', text: '300°C', to: 'us', becomes: '550°F', by: '572 °F, within a step of the last mark' },
     {

@@ -7,7 +7,7 @@ import {
   type Mention,
   type Method,
   type Recipe,
-  readLength,
+  readLengths,
   readLine,
   readOven,
   readPanIn,
@@ -71,9 +71,9 @@ export function panOf(text: string, from = 'us'): Mention {
 
 /** A `length` of a method. */
 export function spanOf(text: string): Mention {
-  const reading = readLength(text);
-  if (reading === null) throw new RangeError(`${text} is read as no length.`);
-  return { key: text, text, kind: 'length', reading };
+  const readings = readLengths(text);
+  if (readings.length === 0) throw new RangeError(`${text} is read as no length.`);
+  return { key: text, text, kind: 'length', readings };
 }
 
 /** One annotation of a native method, in a version. */

@@ -21,6 +21,12 @@ describe('a temperature of another kitchen', () => {
     { from: 'uk', text: '82 °C', to: 'us', becomes: '180°F', by: '179.6 °F' },
     { from: 'us', text: '110–115°F', to: 'uk', becomes: '43–46°C', by: '43.3 to 46.1 °C' },
     { from: 'us', text: '350', to: 'uk', becomes: '177°C', by: 'the unit is the writer’s own' },
+    { from: 'us', text: 'about 110°F', to: 'uk', becomes: 'about 43°C', by: 'the words around it are kept' },
+    { from: 'us', text: 'soft ball, 235–240°F', to: 'eu', becomes: 'soft ball, 113–116°C', by: '112.8 to 115.6 °C' },
+    { from: 'us', text: '240°F, then 320°F', to: 'uk', becomes: '116°C, then 160°C', by: 'each where it stands' },
+    { from: 'us', text: '300°F (150°C) or so', to: 'uk', becomes: '149°C or so', by: 'said once' },
+    { from: 'eu', text: '-18 °C or colder', to: 'us', becomes: '-1°F or colder', by: 'the words around it are kept' },
+    { from: 'us', text: '105–115°F (40–46°C)', to: 'uk', becomes: '41–46°C', by: '40.6 to 46.1 °C, said once' },
   ])('$text from $from reads $becomes in $to: $by', ({ from, text, to, becomes }) => {
     expect(mentionIn(tempOf(text), from, to).text).toBe(becomes);
   });
@@ -61,10 +67,28 @@ describe('a length of another kitchen', () => {
     { from: 'uk', text: '5 cm', to: 'us', becomes: '2 in', by: '1.97 in' },
     { from: 'uk', text: '2 cm', to: 'us', becomes: '¾ in', by: '0.79 in' },
     { from: 'uk', text: '3 mm', to: 'us', becomes: '⅛ in', by: '0.118 in' },
-    { from: 'uk', text: '1 mm', to: 'us', becomes: '⅛ in', by: 'no ruler shows less' },
+    { from: 'uk', text: '1 mm', to: 'us', becomes: '1/16 in', by: 'no ruler shows less' },
+    { from: 'uk', text: '2 mm', to: 'us', becomes: '1/16 in', by: '0.079 in: an eighth is half as much again' },
     { from: 'uk', text: '30 cm', to: 'us', becomes: '11¾ in', by: '11.81 in' },
     { from: 'us', text: '1–2 in', to: 'uk', becomes: '2.5–5 cm', by: '2.54 to 5.08 cm' },
     { from: 'us', text: '¼–1 inch', to: 'uk', becomes: '6 mm to 2.5 cm', by: 'each in its own unit' },
+    { from: 'us', text: '1 by 4 inches', to: 'uk', becomes: '2.5 by 10 cm', by: 'both sides' },
+    { from: 'us', text: '2 × 3 in', to: 'eu', becomes: '5 × 7.5 cm', by: 'both sides' },
+    { from: 'us', text: '2-inch by 3-inch pieces', to: 'au', becomes: '5 by 7.5 cm pieces', by: 'both sides' },
+    { from: 'us', text: '¼ by 2 inches', to: 'uk', becomes: '6 mm by 5 cm', by: 'each in its own unit' },
+    { from: 'eu', text: '2 cm x 3 cm', to: 'us', becomes: '¾ × 1¼ in', by: '0.79 by 1.18 in' },
+    {
+      from: 'us',
+      text: '2 inches long and ½ inch thick',
+      to: 'uk',
+      becomes: '5 cm long and 1.25 cm thick',
+      by: 'both',
+    },
+    { from: 'us', text: '1 inch (2.5 cm) cubes', to: 'eu', becomes: '2.5 cm cubes', by: 'said once' },
+    { from: 'uk', text: '5cm/2in', to: 'us', becomes: '2 in', by: 'said once' },
+    { from: 'us', text: '1 cm dice', to: 'uk', becomes: '1 cm dice', by: 'a unit that is read there is kept' },
+    { from: 'eu', text: '12 mm', to: 'uk', becomes: '12 mm', by: 'a unit that is read there is kept' },
+    { from: 'us', text: '¼-inch-thick', to: 'ca', becomes: '¼-inch-thick', by: 'a unit that is read there is kept' },
   ])('$text from $from reads $becomes in $to: $by', ({ from, text, to, becomes }) => {
     expect(mentionIn(spanOf(text), from, to).text).toBe(becomes);
   });
@@ -78,7 +102,19 @@ describe('a length of another kitchen', () => {
         const cm = mm.dividedBy(10).toNumber();
         const inches = cm / 2.54;
         const step =
-          unit === 'in' ? (inches < 0.5 ? 0.125 : 0.25) : unit === 'mm' ? 1 : cm < 2 ? 0.25 : cm < 10 ? 0.5 : 1;
+          unit === 'in'
+            ? inches < 0.09375
+              ? 0.0625
+              : inches < 0.5
+                ? 0.125
+                : 0.25
+            : unit === 'mm'
+              ? 1
+              : cm < 2
+                ? 0.25
+                : cm < 10
+                  ? 0.5
+                  : 1;
         const off = low.times(centimetresIn(unit)).minus(cm).abs().dividedBy(centimetresIn(unit)).toNumber();
         // Nothing is cut thinner than the finest mark.
         const isFinest = low.equals(step);

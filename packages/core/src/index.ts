@@ -1,7 +1,7 @@
 export { amountAsWritten } from './amount/amount-as-written.js';
 export { type ReadingIn, readingIn, readLine } from './amount/line/read-line.js';
 export { type Around, countBeside } from './amount/mention/pan-shape.js';
-export { readLength } from './amount/mention/read-length.js';
+export { readLength, readLengths } from './amount/mention/read-length.js';
 export { type FoundMention, readMentions } from './amount/mention/read-mentions.js';
 export { readOven } from './amount/mention/read-oven.js';
 export { readPan } from './amount/mention/read-pan.js';

@@ -38,10 +38,14 @@ export function mentionValues(mention: Mention): Value[] {
       const low = sides[0] ?? capacity;
       return low == null ? [] : [{ kind: 'pan', low: inShort(low), high: inShort(sides[1] ?? null), unit }];
     }
-    case 'length': {
-      const { low, high, unit } = mention.reading;
-      return [{ kind: 'length', low: inShort(low), high: inShort(high), unit }];
-    }
+    case 'length':
+      // Of two sides the second is told as the upper end.
+      return mention.readings.map(({ low, high, sides, unit }) => ({
+        kind: 'length',
+        low: inShort(low),
+        high: inShort(high ?? sides[0]?.low ?? null),
+        unit,
+      }));
   }
 }
 

@@ -145,6 +145,8 @@ export interface PanReading {
 export interface LengthReading {
   low: Exact;
   high: Exact | null;
+  /** Further sides in the same unit, as written: the 4 of `1 by 4 inches`. */
+  sides: { low: Exact; high: Exact | null }[];
   unit: LengthUnit;
   span: Span;
 }

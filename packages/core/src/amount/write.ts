@@ -5,6 +5,7 @@ import type { Stated, Term } from './stated.js';
 import type { UnitId } from './unit.js';
 
 const fractionGlyphs: readonly [numerator: number, denominator: number, glyph: string][] = [
+  [1, 16, '1/16'],
   [1, 8, '⅛'],
   [1, 4, '¼'],
   [1, 3, '⅓'],
@@ -83,7 +84,9 @@ function writeMixed(value: Exact): string | null {
   if (rest.lessThan('1e-9')) return whole.toString();
   for (const [numerator, denominator, glyph] of fractionGlyphs) {
     if (new Exact(numerator).dividedBy(denominator).minus(rest).abs().lessThan('1e-9')) {
-      return whole.isZero() ? glyph : `${whole}${glyph}`;
+      if (whole.isZero()) return glyph;
+      // `11/16` would be read as less than one.
+      return glyph.length > 1 ? null : `${whole}${glyph}`;
     }
   }
   return null;

@@ -65,7 +65,7 @@ function valueKey(mention: Mention): string[] {
       ];
     }
     case 'length':
-      return [quantityKey(mention.reading)];
+      return mention.readings.map(quantityKey);
   }
 }
 

@@ -52,7 +52,7 @@ export type Mention = { key: string; text: string } & (
   | { kind: 'core'; readings: TemperatureReading[]; of: string | null; class: string | null }
   | { kind: 'temp'; readings: TemperatureReading[] }
   | { kind: 'pan'; reading: PanReading; depth: LengthReading | null; count: Exact | null }
-  | { kind: 'length'; reading: LengthReading }
+  | { kind: 'length'; readings: LengthReading[] }
 );
 
 /** A method block, or the prose outside blocks (`key` `prose`). */

@@ -1,12 +1,11 @@
 import type { TemperatureReading } from '../amount/reading.js';
 import { writeTerm } from '../amount/write.js';
-import type { Exact } from '../exact.js';
+import { Exact } from '../exact.js';
 import { translateName } from '../food/name.js';
-import { beyondDial, dialSettings, ovenHeat, writeOven } from '../kitchen/heat/oven.js';
-import { coreFor, isUnderdone, safeMinimum } from '../kitchen/heat/safe.js';
+import { beyondDial, celsiusOf, type DialSetting, dialSettings, ovenHeat, writeOven } from '../kitchen/heat/oven.js';
+import { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from '../kitchen/heat/safe.js';
 import { temperatureFor } from '../kitchen/heat/temperature.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { lengthFor } from '../kitchen/measure/length.js';
 import { panFor } from '../kitchen/pan/pan.js';
 import type { Mention } from '../recipe/recipe.js';
 import { listed } from '../words/listed.js';
@@ -15,7 +14,9 @@ import { theRest } from './share/measure-shares.js';
 import type { SharedFood } from './share/shares.js';
 import type { PlacedProblem, VersionMention } from './version.js';
 import { amountEdits, applyEdits } from './words/edit.js';
+import { lengthsInWords } from './words/length-in-words.js';
 import { type PanHere, type PanMention, panCount, panInWords, rimOf } from './words/pan-in-words.js';
+import { readingsInWords } from './words/readings-in-words.js';
 
 /** An annotation as its author wrote it for a kitchen, judged there. */
 export function writtenMention(mention: Mention, kitchen: Kitchen): VersionMention {
@@ -69,14 +70,14 @@ function inKitchen(
       return { ...shareText(mention, share, kitchen), hold: '' };
     case 'oven': {
       const heat = ovenHeat(mention.settings, native);
-      return { text: heat === null ? null : writeOven(dialSettings(heat, kitchen)), hold: '' };
+      return { text: heat === null ? null : ovenText(mention, dialSettings(heat, kitchen)), hold: '' };
     }
     case 'core':
-      return coreText(mention.readings, mention.class, native, kitchen);
+      return coreText(mention, native, kitchen);
     case 'temp':
-      return { text: temperatureText(mention.readings, native, kitchen), hold: '' };
+      return { text: temperatureText(mention, native, kitchen), hold: '' };
     case 'length':
-      return { text: lengthText(mention, kitchen), hold: '' };
+      return { text: lengthsInWords(mention.text, mention.readings, kitchen), hold: '' };
   }
 }
 
@@ -115,41 +116,62 @@ function shareText(
 
 type AmountMention = Extract<Mention, { kind: 'amount' }>;
 
-function coreText(
-  readings: readonly TemperatureReading[],
-  foodClass: string | null,
-  native: Kitchen,
-  kitchen: Kitchen,
-): { text: string | null; hold: string } {
-  const reading = readings[0];
-  if (reading === undefined) return { text: null, hold: '' };
-  const unit = unitOf(reading, native);
-  const low = coreFor(reading.low, unit, kitchen, foodClass);
-  const high = reading.high === null ? null : coreFor(reading.high, unit, kitchen, foodClass);
-  const top = high?.value.greaterThan(low.value) ? high.value : null;
-  return { text: writeTerm({ low: low.value, high: top, unit: low.unit }), hold: low.hold };
+/** All settings of a label are of one oven: those of the other kitchen stand where they stood. */
+function ovenText({ text, settings }: OvenMention, here: readonly DialSetting[]): string {
+  const said = settings.map(({ span }) => ({ reading: here, span }));
+  return readingsInWords(text, said, writeOven, () => true);
 }
 
-function temperatureText(readings: readonly TemperatureReading[], native: Kitchen, kitchen: Kitchen): string | null {
-  const reading = readings[0];
-  if (reading === undefined) return null;
-  const unit = unitOf(reading, native);
-  const low = temperatureFor(reading.low, unit, kitchen);
-  const high = reading.high === null ? null : temperatureFor(reading.high, unit, kitchen);
-  return writeTerm({ low: low.value, high: high?.value ?? null, unit: low.unit });
+function coreText(mention: CoreMention, native: Kitchen, kitchen: Kitchen): { text: string | null; hold: string } {
+  const [first] = mention.readings;
+  if (first === undefined) return { text: null, hold: '' };
+  const core = (value: Exact, unit: 'C' | 'F'): CoreTemperature => coreFor(value, unit, kitchen, mention.class);
+  const { hold } = core(first.low, unitOf(first, native));
+  const write = (reading: TemperatureReading): string => {
+    // Of two statements of one temperature (`165°F (75°C)`) the higher: it is never lowered.
+    const same = mention.readings.filter((other) => other === reading || isAgain(reading, other, native));
+    const lows = same.map((each) => core(each.low, unitOf(each, native)).value);
+    const highs = same.flatMap((each) => (each.high === null ? [] : [core(each.high, unitOf(each, native)).value]));
+    const [low, high] = [Exact.max(...lows), highs.length === 0 ? null : Exact.max(...highs)];
+    return writeTerm({ low, high: high?.greaterThan(low) ? high : null, unit: kitchen.writes.temperature });
+  };
+  return { text: temperaturesInWords(mention, native, write), hold };
 }
+
+function temperatureText(mention: TempMention, native: Kitchen, kitchen: Kitchen): string {
+  return temperaturesInWords(mention, native, (reading) => {
+    const unit = unitOf(reading, native);
+    const low = temperatureFor(reading.low, unit, kitchen);
+    const high = reading.high === null ? null : temperatureFor(reading.high, unit, kitchen);
+    return writeTerm({ low: low.value, high: high?.value ?? null, unit: low.unit });
+  });
+}
+
+/** A second statement of a temperature is rounded to five degrees by some writers. Common practice, no source. */
+const sameCelsius = 5;
+
+/** Each temperature of a label where it stands; what says it again in another scale falls away. */
+function temperaturesInWords(
+  { text, readings }: CoreMention | TempMention,
+  native: Kitchen,
+  write: (reading: TemperatureReading) => string,
+): string {
+  const said = readings.map((reading) => ({ reading, span: reading.span }));
+  return readingsInWords(text, said, write, (one, other) => isAgain(one, other, native));
+}
+
+function isAgain(one: TemperatureReading, other: TemperatureReading, native: Kitchen): boolean {
+  const [first, second] = [one, other].map((each) => celsiusOf(each.low, unitOf(each, native)));
+  if (first === undefined || second === undefined || unitOf(one, native) === unitOf(other, native)) return false;
+  return first.minus(second).abs().lessThan(sameCelsius);
+}
+
+type OvenMention = Extract<Mention, { kind: 'oven' }>;
+type CoreMention = Extract<Mention, { kind: 'core' }>;
+type TempMention = Extract<Mention, { kind: 'temp' }>;
 
 function unitOf(reading: TemperatureReading, native: Kitchen): 'C' | 'F' {
   return reading.impliedUnit ? native.writes.temperature : reading.unit;
-}
-
-function lengthText(mention: Extract<Mention, { kind: 'length' }>, kitchen: Kitchen): string {
-  const { low, high, unit, span } = mention.reading;
-  const from = lengthFor(low, unit, kitchen);
-  const to = high === null ? null : lengthFor(high, unit, kitchen);
-  const same = to === null || to.unit === from.unit;
-  const text = same ? writeTerm({ ...from, high: to?.low ?? null }) : `${writeTerm(from)} to ${writeTerm(to)}`;
-  return mention.text.slice(0, span.start) + text + mention.text.slice(span.end);
 }
 
 function placed(mention: Mention, problem: Problem): PlacedProblem {

@@ -8,6 +8,7 @@ import {
   oneOf,
   readingIn,
   readLength,
+  readLengths,
   readLine,
   readOven,
   readPanIn,
@@ -107,8 +108,8 @@ function interpret(
       return only({ ...base, kind: 'pan', reading, depth, count: said });
     }
     case 'length': {
-      const reading = readLength(text);
-      return only(reading === null ? null : { ...base, kind: 'length', reading });
+      const readings = readLengths(text);
+      return only(readings.length === 0 ? null : { ...base, kind: 'length', readings });
     }
   }
 }

@@ -6,6 +6,7 @@ import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { LengthUnit } from '../unit.js';
 import { hyphenedInch } from './hyphened-inch.js';
+import { readSizeAt } from './read-size.js';
 
 /** A length among the tokens. */
 export interface ReadLength extends ReadQuantity {
@@ -24,22 +25,45 @@ export function readLengthAt(tokens: Tokens, index: number): ReadLength | null {
 }
 
 /**
- * Reads the first length of a label: `2 in`, `2-inch`, `½ inch`, `5 cm`, `1 to 2 inches`, `1/4"`.
+ * Reads the first length of a label: `2 in`, `2-inch`, `½ inch`, `5 cm`, `1 to 2 inches`, `1/4"`, `1 by 4 inches`.
  *
  * @returns `null` where no length is written.
  */
 export function readLength(text: string): LengthReading | null {
+  return readLengths(text)[0] ?? null;
+}
+
+/** All lengths of a label, in its order: two of `2 inches long and ½ inch thick`, and of `1 inch (2.5 cm)`. */
+export function readLengths(text: string): LengthReading[] {
   const tokens = tokenize(hyphenedInch(text));
-  for (let at = 0; at < tokens.length; at += 1) {
-    const read = readLengthAt(tokens, at);
-    if (read === null) continue;
-    const start = tokens.at(passOfArticle(tokens, read.first)).start;
-    return {
-      low: read.low,
-      high: read.high,
-      unit: read.unit,
-      span: { start: Math.min(start, tokens.at(read.first).start), end: tokens.at(read.next - 1).end },
-    };
+  const found: LengthReading[] = [];
+  let at = 0;
+  while (at < tokens.length) {
+    const read = readSides(tokens, at) ?? readSingle(tokens, at);
+    if (read !== null) found.push(read.reading);
+    at = read?.next ?? at + 1;
   }
-  return null;
+  return found;
+}
+
+interface Found {
+  reading: LengthReading;
+  next: number;
+}
+
+/** `1 by 4 inches`, `2 × 3 cm`, `2-inch by 3-inch` */
+function readSides(tokens: Tokens, at: number): Found | null {
+  const size = tokens.at(at).kind === 'number' ? readSizeAt(tokens, at) : null;
+  const [first, ...sides] = size?.measures ?? [];
+  if (size === null || first === undefined || sides.length === 0 || !isLengthUnit(size.unit)) return null;
+  const span = { start: tokens.at(at).start, end: tokens.at(size.next - 1).end };
+  return { reading: { ...first, sides, unit: size.unit, span }, next: size.next };
+}
+
+function readSingle(tokens: Tokens, at: number): Found | null {
+  const read = readLengthAt(tokens, at);
+  if (read === null) return null;
+  const start = tokens.at(passOfArticle(tokens, read.first)).start;
+  const span = { start: Math.min(start, tokens.at(read.first).start), end: tokens.at(read.next - 1).end };
+  return { reading: { low: read.low, high: read.high, sides: [], unit: read.unit, span }, next: read.next };
 }

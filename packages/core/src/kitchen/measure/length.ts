@@ -9,8 +9,8 @@ export function lengthFor(value: Exact, unit: LengthUnit, kitchen: Kitchen): Ter
   const cm = value.times(centimetresIn(unit));
   if (kitchen.writes.length === 'in') {
     const inches = cm.dividedBy(centimetresIn('in'));
-    // Under half an inch an eighth is still seen on a ruler.
-    const step = new Exact(inches.lessThan('0.5') ? '0.125' : '0.25');
+    // Under half an inch an eighth is still seen on a ruler, and a sixteenth of what is thinner than either.
+    const step = new Exact(inches.lessThan('0.09375') ? '0.0625' : inches.lessThan('0.5') ? '0.125' : '0.25');
     return { low: Exact.max(toStep(inches, step), step), high: null, unit: 'in' };
   }
   if (cm.lessThan('0.95')) return { low: Exact.max(cm.times(10).round(), 1), high: null, unit: 'mm' };
