@@ -11,7 +11,7 @@ describe('unmeasurable', () => {
     {
       line: '**4½ tbsp** granulated sugar',
       at: '4½ tbsp',
-      text: 'No spoon, cup, jug or scale of a US kitchen holds `4½ tbsp` of sugar. Write `¼ cup + 1 tbsp`',
+      text: 'No spoon, cup, jug or scale of a US kitchen holds `4½ tbsp` of sugar. Write `¼ cup`',
     },
     {
       line: '⅛ tsp table salt',
