@@ -48,6 +48,19 @@ describe('weights are round where five grams make no dish', () => {
   });
 });
 
+// 1 lb is 453.6 g, 12 fl oz 354.9 ml.
+describe('what the author counts in packs is counted in packs', () => {
+  test.for([
+    ['us', 'uk', '1 box spaghetti', '1 × 500 g packet spaghetti'],
+    ['us', 'au', '1 (12-oz) bottle beer', '1 × 375 ml bottle beer'],
+    ['eu', 'us', '2 33cl bottles of beer', '2 (12-fl oz) bottles beer'],
+    // Far from any pack, and where the author measures.
+    ['us', 'uk', '12 oz spaghetti', '340 g spaghetti'],
+  ] as const)('from %s to %s: %s is %s', ([from, to, line, becomes]) => {
+    expect(linesOf(versionOf([line], from, to))).toEqual([becomes]);
+  });
+});
+
 // A US cup is 236.6 ml, a Canadian one 250 ml.
 describe('a cup that is a little larger stays one cup', () => {
   test.for([

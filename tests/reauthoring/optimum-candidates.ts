@@ -135,6 +135,8 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     (food.densities.find(({ form }) => form === null) ?? food.densities[0])?.gramsPerMl ?? Number.NaN,
   );
   const found: Candidate[] = [];
+  const packs = countedPacks(food, sold, wanted);
+  const notInPacks = packs.some(({ grams }) => Math.abs(Math.log(grams / wanted.grams)) <= 0.35) ? 10 : 0;
   const inParts: Candidate[] = [];
   let step = Number.POSITIVE_INFINITY;
   const isMarked = kitchen.scale === null && (sold?.packs.some(({ marks: on }) => on !== null) ?? false);
@@ -156,7 +158,7 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     for (const { size, awkward } of sizes) {
       const grams = size * each;
       if (!byLabel || !isMoreThanBought(grams, sold))
-        found.push({ grams, fixed: Math.max(least, awkward) * awkwardness });
+        found.push({ grams, fixed: (notInPacks + Math.max(least, awkward)) * awkwardness });
     }
   };
   const usual = (as: Wanted, least: number): void => {
@@ -192,7 +194,21 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   const near = found.filter(({ grams }) => grams >= wanted.grams * least && grams <= wanted.grams * most);
   for (const each of near) each.fixed += leftoverCost(each.grams, food, sold);
   near.push(...inParts.filter(({ grams }) => grams >= wanted.grams * least && grams <= wanted.grams * most));
+  near.push(...packs);
   return { list: cheapestOfEach(near), setsBatch: false, step: Number.isFinite(step) ? step : 0 };
+}
+
+/** What the author counts in packs is counted so, where a line of its own says so. */
+function countedPacks(food: Food, sold: Sold | null, { unit, grams, food: native }: Wanted): Candidate[] {
+  if (unit !== 'pack' || native !== food || sold === null || sold.loose || sold.tap) return [];
+  return sold.packs.flatMap((pack) =>
+    upTo(grams, Number(pack.grams), 1)
+      .filter((size) => pack.unit !== 'count' && size / Number(pack.grams) <= 12 + 1e-9)
+      .map((size) => ({
+        grams: size,
+        fixed: isUsual(pack, size / Number(pack.grams), sold.packs) ? 0 : otherPack,
+      })),
+  );
 }
 
 /** Whether all labels say weights, or all volumes. */

@@ -14,12 +14,12 @@ function drafted(line: string, from: string, to: string): string {
 describe('a block is that of the author’s shops', () => {
   test.for([
     ['1 block cream cheese', 'us', 'uk', '225 g cream cheese'],
-    ['1 block firm tofu', 'us', 'uk', '400 g firm tofu'],
+    ['1 block firm tofu', 'us', 'uk', '1 × 400 g block firm tofu'],
     ['1 bar dark chocolate', 'us', 'eu', '115 g dark chocolate'],
     ['½ block feta', 'uk', 'eu', '100 g feta'],
-    ['1 block butter', 'uk', 'eu', '250 g butter'],
+    ['1 block butter', 'uk', 'eu', '1 × 250 g block butter'],
     ['1 sheet puff pastry', 'au', 'uk', '1 × 375 g sheet puff pastry'],
-    ['1 log goat cheese', 'us', 'uk', '115 g goat’s cheese'],
+    ['1 log goat cheese', 'us', 'uk', '1 × 125 g log goat’s cheese'],
   ] as const)('%s from %s in %s is %s', ([line, from, to, becomes]) => {
     const straight = (text: string): string => text.replaceAll('’', "'");
     expect(straight(drafted(line, from, to))).toBe(straight(becomes));

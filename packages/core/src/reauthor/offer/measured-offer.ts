@@ -16,6 +16,7 @@ import { type Need, type Table, tablesFor } from '../../version/convert/tables-f
 import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
 import { type Weights, widestDrift } from '../weights.js';
+import { addCountedPacks } from './counted-packs.js';
 import { isShort, leftoverCost, leftoverOfPacks } from './leftover-cost.js';
 import { otherTool, pairs, perBase, stepAt, widthCost } from './measured-pairs.js';
 import type { OfferContext } from './offer-context.js';
@@ -30,7 +31,8 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   const density = densityOf(demand);
   const need = needOf(demand, context);
   const step = { base: Number.POSITIVE_INFINITY };
-  const growing = { list, demand, sold, density, step };
+  const inPacks = addCountedPacks(list, demand, sold, context);
+  const growing = { list, demand, sold, density, step, beside: inPacks ? notInPacks : 0 };
   addOwnMeasure(list, demand, sold, context);
   addUsedWhole(list, demand, sold, context);
   addTables(tablesFor(need, context.kitchen), 0, growing, context);
@@ -60,6 +62,8 @@ interface Growing {
   step: { base: number };
   /** Whether more than the packs hold that are bought for it is offered too. */
   evenShort?: boolean;
+  /** Awkwardness that is added to every measure's own. */
+  beside: number;
 }
 
 /** Labels in the unit that a tool measures by: a carton of 284 ml holds no 290 ml. A cup of sugar may well fill the shop's pack. */
@@ -81,13 +85,16 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
     for (const [low, high] of pairs(measures, demand, within, each)) {
       const size = Math.sqrt(low.near * high.near) * each;
       if (isLabelled && demand.base === 'g' && isShort(size, sold)) continue;
-      const awkward = weights.awkward * Math.max(other, low.awkwardness, high.awkwardness);
+      const awkward = weights.awkward * (growing.beside + Math.max(other, low.awkwardness, high.awkwardness));
       const state = (): Stated => (low === high ? stateMeasure(low, approx) : stateRange(low, high, approx));
       const width = widthCost(low === high ? 1 : high.near / low.near, demand, weights);
       list.add(demand, size, awkward + width + leftOf(high, size, demand, sold, weights), state);
     }
   }
 }
+
+/** Awkwardness beside its own of any measure for what the author counts in packs: a pack that is a tenth larger is used all the same. */
+const notInPacks = 10;
 
 /** Awkwardness of any other tool for what the author spoons: nobody weighs a tablespoon of ginger. */
 const notSpooned = 1;
