@@ -41,3 +41,9 @@ describe('a block is that of the author’s shops', () => {
     },
   );
 });
+
+test('an abbreviated size keeps its weight, and takes its full stop along', () => {
+  expect(textOf(converted('2 lg. eggs', 'us', 'uk'))).toBe('2 medium eggs');
+  expect(converted('1 sm. onion', 'us', 'uk').drift?.toNumber()).toBe(0);
+  expect(textOf(converted('1 brick cream cheese', 'ca', 'uk'))).toBe('250 g cream cheese');
+});

@@ -12,12 +12,14 @@ export interface UnsizedContainer {
 }
 
 /** Pieces in which shops sell a food, each of one weight. A loaf or a wedge is as large as anyone likes. */
-const shopPieces: ReadonlyMap<string, string> = new Map(
-  ['block', 'bar', 'log', 'ball', 'sheet', 'wheel', 'ring'].flatMap((word) => [
+const shopPieces: ReadonlyMap<string, string> = new Map([
+  ...['block', 'bar', 'log', 'ball', 'sheet', 'wheel', 'ring'].flatMap((word): [string, string][] => [
     [word, word],
     [`${word}s`, word],
   ]),
-);
+  ['brick', 'block'],
+  ['bricks', 'block'],
+]);
 
 /** The container of a line that counts cans, packets or a shop's blocks and gives no size; null for any other line. */
 export function unsizedContainer({ text, amounts: [amount], pack }: LineReading): UnsizedContainer | null {

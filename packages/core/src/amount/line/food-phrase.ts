@@ -130,8 +130,12 @@ function isGluedNumber(tokens: Tokens, at: number): boolean {
   return !tokens.at(at).gap && tokens.at(at - 1).kind === 'mark';
 }
 
+const partsOfFruit = new Set(['juice', 'zest', 'rind', 'peel']);
+
 function stopsAtAnd(tokens: Tokens, at: number): boolean {
   const behind = tokens.at(at + 1);
+  // `zest of 2 lemons and juice of 1`
+  if (partsOfFruit.has(behind.lower) && tokens.word(at + 2) === 'of') return true;
   return behind.lower === '/' || behind.lower === 'or' || behind.kind !== 'word' || endsName(tokens, at + 1);
 }
 

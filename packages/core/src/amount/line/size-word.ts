@@ -17,14 +17,17 @@ export function readSizeWord(
   free: (index: number) => boolean,
 ): { text: string; span: Span } | null {
   const from = Math.max(0, (food[0] ?? 0) - farthest.before);
-  const stop = Math.min(tokens.length, (food.at(-1) ?? 0) + farthest.behind);
-  for (let at = from; at < stop; at += 1) {
+  const last = Math.min(tokens.length, (food.at(-1) ?? 0) + farthest.behind);
+  for (let at = from; at < last; at += 1) {
     const { lower, end } = tokens.at(at);
     const short = Object.hasOwn(shortSizes, lower) ? shortSizes[lower] : undefined;
     if (!free(at) || (short === undefined && !sizeWords.has(lower))) continue;
     const first = lower === 'large' ? extraBefore(tokens, at) : at;
     const text = first < at ? 'extra large' : (short ?? lower);
-    return { text, span: { start: tokens.at(first).start, end } };
+    // `lg.` takes its full stop along.
+    const stop = tokens.at(at + 1);
+    const isShort = short !== undefined && stop.lower === '.' && !stop.gap;
+    return { text, span: { start: tokens.at(first).start, end: isShort ? stop.end : end } };
   }
   return null;
 }

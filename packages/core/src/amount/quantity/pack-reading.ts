@@ -102,7 +102,8 @@ function readSizeBehind(
   const opens = tokens.word(counted.next) === '(';
   const at = opens || tokens.word(counted.next) === 'of' ? counted.next + 1 : counted.next;
   const size = readStatement(tokens, at, kitchen);
-  if (size === null || !isMeasured(size.unit) || size.quantity.bare || size.quantity.article) return null;
+  if (size === null || size.quantity.bare || size.quantity.article) return null;
+  if (!isMeasured(size.unit) && !(tokens.word(counted.next) === 'of' && isNumberOfPieces(tokens, size))) return null;
   const close = opens ? (tokens.partner[counted.next] ?? -1) : -1;
   if (opens && close < 0) return null;
   if (opens && isTotal(tokens, size.next, close)) return null;
@@ -112,6 +113,12 @@ function readSizeBehind(
     next: opens ? close + 1 : size.next,
     container: true,
   });
+}
+
+/** `1 pack of 6 rolls` */
+function isNumberOfPieces(tokens: Tokens, { low, high, unit, next, quantity }: Statement): boolean {
+  const isCount = unit === 'count' && quantity.unitWord === null && high === null;
+  return isCount && low.isInteger() && low.gt(1) && tokens.at(next).kind === 'word';
 }
 
 function isTotal(tokens: Tokens, from: number, close: number): boolean {

@@ -37,6 +37,8 @@ function readShortContainer(tokens: Tokens, index: number): ReadUnit | null {
 const pieceWords: ReadonlyMap<string, string> = new Map([
   ['block', 'block'],
   ['blocks', 'block'],
+  ['brick', 'block'],
+  ['bricks', 'block'],
   ['bar', 'bar'],
   ['bars', 'bar'],
   ['log', 'log'],

@@ -119,6 +119,8 @@ export const containers: Readonly<Record<string, string>> = {
   canisters: 'canister',
   jug: 'jug',
   jugs: 'jug',
+  pottle: 'pot',
+  pottles: 'pot',
 };
 
 /** Container words that stand for several. */
@@ -149,6 +151,7 @@ export const looseMeasures: Readonly<Record<string, 'one' | 'many'>> = Object.fr
     ['strand', 'strands'],
     ['strip', 'strips'],
     ['block', 'blocks'],
+    ['brick', 'bricks'],
     ['loaf', 'loaves'],
     ['ball', 'balls'],
     ['log', 'logs'],
@@ -199,6 +202,7 @@ export const foodsNotMeasures: Readonly<Record<string, readonly string[]>> = {
   cup: ['cakes', 'cake', 'mushrooms'],
   pound: ['cake'],
   stem: ['ginger'],
+  brick: ['cheese'],
 };
 
 /** Words that go on behind such a food, so that the first is a measure again: `1 cup cake flour`. */

@@ -1,6 +1,7 @@
 import type { Stated } from '../../amount/stated.js';
 import { Exact, middleOf, ratioOf } from '../../exact.js';
 import type { Weighed } from '../../food/weigh.js';
+import { partOfEgg } from '../../kitchen/egg.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { weighStated } from '../../version/weigh/weigh-line.js';
 import { middle } from '../../version/weigh/weighed-ends.js';
@@ -16,16 +17,12 @@ export function weighChosen(
 ): WeighedAmount | null {
   const weighing = { ...weighingOf(reading, food, kitchen, ownWeights), sizeWord: '' };
   const own = lines.some((line) => line.food === food);
-  // A stand-in is not grated because the food was; pieces keep their size.
+  // A stand-in is not grated because the food was; pieces keep their size, but a large egg is another one there.
   return weighStated(stated, {
     ...weighing,
     prep: own ? weighing.prep : '',
-    sizeWord: isPieces(stated) && own ? (reading.size?.text ?? '') : '',
+    sizeWord: own && stated.pack === null && partOfEgg(food) === null ? (reading.size?.text ?? '') : '',
   });
-}
-
-function isPieces({ eggSize, pack, statements }: Stated): boolean {
-  return eggSize === null && pack === null && statements[0]?.[0]?.unit !== 'count';
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Exact } from '../../exact.js';
 import type { Foods } from '../../food/find/find.js';
 import { unweighed } from '../../food/weigh.js';
+import { partOfEgg } from '../../kitchen/egg.js';
 import type { Line } from '../../recipe/recipe.js';
 import { type Conversion, convertAmount } from '../convert/convert-amount.js';
 import { farOff } from '../judge/far-off.js';
@@ -29,7 +30,9 @@ export function convertedLine(line: Line, conversion: Conversion, tolerance: Exa
   const standIn = standInLine(line, amount, conversion, tolerance, foods);
   if (standIn !== null) return standIn;
   const stated = convertAmount(reading, food, conversion);
-  const chosen = weighStated(stated, { ...weighing, kitchen, sizeWord: '' })?.low ?? unweighed;
+  const chosen =
+    weighStated(stated, { ...weighing, kitchen, sizeWord: partOfEgg(food) === null ? weighing.sizeWord : '' })?.low ??
+    unweighed;
   const { bought, problems } = judgeLine(line, { stated, weighed: chosen, food }, kitchen, tolerance);
   // An egg to glaze with is an egg.
   const drift = conversion.eggs?.loose.has(reading) ? null : driftOf(weighed, chosen);
