@@ -22,11 +22,32 @@ test('the README shows what its draft prints (else run `node tests/cli/readme-wr
   expect(withExample(text)).toBe(text);
 });
 
-test('the README names every option of `draft`', () => {
-  const { out } = retare(['draft', '--help'], folderOf({}));
+const subcommands = ['check', 'read', 'draft', 'larder list', 'larder find', 'larder show', 'larder changes'] as const;
+
+test.for(subcommands)('the README names every option of `%s`', (command) => {
+  const { out } = retare([...command.split(' '), '--help'], folderOf({}));
   const options = [...out.matchAll(/^ {2}(--\w+(?: <\w+>)?)/gm)].map(([, option = '']) => option);
-  expect(options.length).toBeGreaterThan(3);
-  expect(options.filter((option) => !text.includes(`| \`${option}\` |`))).toEqual([]);
+  expect(options.length).toBeGreaterThan(0);
+  const [own = ''] = command.split(' ');
+  const section = text.split('\n### ').find((each) => each.startsWith(`${own}\n`)) ?? '';
+  expect(options.filter((option) => !section.includes(`\`${option}\``))).toEqual([]);
+});
+
+/** Every key of what a command prints as JSON. */
+function keysOf(command: string): Set<string> {
+  const keys = new Set<string>();
+  JSON.parse(retare([...command.split(' '), '--format', 'json'], folderOf({ 'post.md': post })).out, (key, value) => {
+    if (key !== '' && !/^\d+$/u.test(key)) keys.add(key);
+    return value;
+  });
+  return keys;
+}
+
+test.for(['check post.md', 'read post.md'])('the README names every key of the JSON of `%s`', (command) => {
+  const section = text.split('\n### ').find((each) => each.startsWith(`${command.split(' ')[0]}\n`)) ?? '';
+  const keys = [...keysOf(command)];
+  expect(keys.length).toBeGreaterThan(8);
+  expect(keys.filter((key) => !section.includes(`\`${key}\``))).toEqual([]);
 });
 
 /** A post with a stand-in, a pan, an oven, a core temperature and a runner-up, and one with no version. */
