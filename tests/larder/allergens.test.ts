@@ -65,6 +65,15 @@ const madeWith: readonly [food: string, allergen: string][] = [
   ['beef-stock-powder', 'gluten'],
   ['worcestershire-sauce', 'fish'],
   ['hummus', 'sesame'],
+  ['lupin-beans', 'lupin'],
+  ['furikake', 'sesame'],
+  ['ponzu', 'fish'],
+  ['farro', 'gluten'],
+  ['freekeh', 'gluten'],
+  ['seitan', 'gluten'],
+  ['lemon-curd', 'egg'],
+  ['quail-egg', 'egg'],
+  ['shrimp-paste', 'crustaceans'],
 ];
 
 test.for(madeWith)('%s lists %s', ([food, allergen]) => {

@@ -30,12 +30,12 @@ const saying: readonly { word: RegExp; classes: readonly string[]; butNot: reado
   {
     word: /\bpork\b(?! (?:sausages?|lard))/i,
     classes: ['pork', 'ground-meat', 'ham', 'sausage'],
-    butNot: ['lard'],
+    butNot: ['lard', 'char-siu', 'pork-rinds'],
   },
   {
     word: /\b(?:bacon|pancetta|lardons?|gammon)\b/i,
     classes: ['pork', 'ham'],
-    butNot: ['bacon-cooked', 'bacon-fat', 'ham'],
+    butNot: ['bacon-cooked', 'bacon-fat', 'ham', 'turkey-bacon'],
   },
   {
     word: /\b(?:liver|kidney|tongue)\b/i,
@@ -51,7 +51,7 @@ const saying: readonly { word: RegExp; classes: readonly string[]; butNot: reado
   {
     word: /\b(?:prawns?|shrimps?|crabs?|lobsters?|mussels?|clams?|scallops?|squid|oysters?)\b(?! (?:sauce|juice|broth|mushrooms?|crackers?|sticks?|nectar|boil|seasoning))/i,
     classes: ['shellfish'],
-    butNot: ['cooked-prawn', 'surimi'],
+    butNot: ['cooked-prawn', 'surimi', 'fish-stock', 'shrimp-paste'],
   },
   {
     word: /\b(?:raw|uncooked|fresh|cooking) chorizo\b|\b(?:Italian|breakfast|pork) sausage/i,
@@ -71,6 +71,8 @@ test.for(saying)('a food whose name says $word is of one of its classes: $classe
 
 // Eaten as they are: cured and dried, smoked to be eaten, tinned, cooked, or no flesh at all.
 const readyToEat = [
+  ...['bresaola', 'coppa', 'head-cheese', 'nduja', 'pastrami', 'pork-rinds', 'bottarga', 'smoked-eel'],
+  ...['marinated-anchovy', 'pickled-herring'],
   ...['prosciutto', 'serrano-ham', 'salami', 'pepperoni', 'mortadella', 'bacon-cooked', 'cooked-prawn', 'surimi'],
   ...['smoked-salmon', 'hot-smoked-salmon', 'smoked-mackerel', 'smoked-trout', 'fish-roe', 'bonito-flakes'],
   ...['tinned-tuna', 'tinned-salmon', 'sardine', 'anchovy', 'clam-juice', 'dashi-powder'],

@@ -122,7 +122,7 @@ describe('how a food is measured', () => {
     ['4 diced tomatoes', 'tomato', 'nobody counts what is chopped in a tin'],
     ['3 sardines', 'sardine', 'but whole fish from a tin'],
     ['2 cups fresh diced tomatoes', 'tomato', 'no tin is fresh'],
-    ['1 tsp fresh turmeric', null, 'no powder is fresh'],
+    ['1 tsp fresh turmeric', 'fresh-turmeric', 'no powder is fresh'],
     ['1 tsp fresh ground pepper', 'black-pepper', 'but freshly ground'],
     ['2 cups shredded cooked chicken', 'cooked-chicken', 'cooked before it is measured'],
     ['2 cups chicken, cooked and shredded', 'cooked-chicken', 'cooked before it is measured'],

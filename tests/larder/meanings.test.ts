@@ -63,3 +63,41 @@ test('no source is an abbreviation that only its writer knows', () => {
   );
   expect(sources.filter((source) => /^[A-Z]:/.test(source))).toEqual([]);
 });
+
+describe('the butcher, the fishmonger and the corners of the pantry', () => {
+  test.for([
+    ['1 whole rabbit, jointed', 'rabbit'],
+    ['4 duck legs', 'duck-leg'],
+    ['1 (10-lb) goose', 'goose'],
+    ['1 lb ground venison', 'ground-venison'],
+    ['1 lb octopus, cleaned', 'octopus'],
+    ['2 lb live crawfish', 'crayfish'],
+    ['1 lb crawfish tails', 'crayfish-tails'],
+    ['8 fresh sardines', 'fresh-sardine'],
+    ['1 (3.75-oz) can sardines', 'sardine'],
+    ['2 fresh mackerel', 'mackerel'],
+    ['12 fresh anchovies', 'fresh-anchovy'],
+    ['2 oz anchovies', 'anchovy'],
+    ['1 cup pearled farro', 'farro'],
+    ['1 cup cracked freekeh', 'freekeh'],
+    ['1 cup adzuki beans', 'adzuki-beans'],
+    ['1 head escarole', 'escarole'],
+    ['8 oz raclette, sliced', 'raclette'],
+    ['1 (14-oz) can hearts of palm', 'hearts-of-palm'],
+    ['1 (14.5-oz) can green beans', 'tinned-green-beans'],
+    ['1 (18.3-oz) box brownie mix', 'brownie-mix'],
+    ['1 (8.5-oz) box corn muffin mix', 'cornbread-mix'],
+    ['1 cup pigeon peas', 'toor-dal'],
+    ['2 tbsp goose fat', 'duck-fat'],
+    ['8 oz head cheese', 'head-cheese'],
+  ] as const)('%s: %s', ([line, id]) => {
+    expect(idOf(line, 'us')).toBe(id);
+  });
+
+  test.for(['1 cup octopus salad', '1 cup farro flour', '1 cup guava nectar', '2 cups duck stock', '7 oz bone marrow'])(
+    '%s is none of them',
+    (line) => {
+      expect(idOf(line, 'us')).toBeNull();
+    },
+  );
+});

@@ -28,7 +28,7 @@ if (problems.length > 0) {
 } else {
   const text = compiledText(data);
   writeFileSync(new URL('dist/larder.json', root), text);
-  writeFileSync(new URL('dist/foods.html', root), foodsPage(readCompiled(text)));
+  writeFileSync(new URL('dist/foods.html', root), foodsPage(readCompiled(Buffer.from(text))));
   for (const [name, schema] of Object.entries(jsonSchemas())) {
     writeFileSync(new URL(`dist/${name}`, root), `${JSON.stringify(schema, null, 2)}\n`);
   }

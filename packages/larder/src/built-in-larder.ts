@@ -10,7 +10,6 @@ let cached: Larder | undefined;
  * @throws {Error} If the package was not built whole: its `larder.json` is missing.
  */
 export function builtInLarder(): Larder {
-  // The file is ASCII, and this is the quickest way to read that.
-  cached ??= readCompiled(readFileSync(new URL('./larder.json', import.meta.url), 'latin1'));
+  cached ??= readCompiled(readFileSync(new URL('./larder.json', import.meta.url)));
   return cached;
 }

@@ -8,13 +8,13 @@ import type { KitchenEntry } from './schema/kitchen-schema.js';
 import { Shelf } from './shelf.js';
 
 /**
- * The larder out of the text that `compiledText` wrote. Nothing is checked: that was done before it was written. Foods and
+ * The larder out of the bytes of the text that `compiledText` wrote. Nothing is checked: that was done before it was written. Foods and
  * kitchens are built when they are first asked for.
  *
  * @throws {Error} If the text is another: not ours, or cut off.
  */
-export function readCompiled(text: string): Larder {
-  const { head, foodLines } = splitLines(text);
+export function readCompiled(bytes: Buffer): Larder {
+  const { head, foodsFrom } = splitHead(bytes);
   const entries = part(head, 'kitchens') as Record<string, KitchenEntry>;
   const kitchens = new Shelf<Kitchen>();
   for (const [id, entry] of Object.entries(entries)) {
@@ -25,38 +25,57 @@ export function readCompiled(text: string): Larder {
   const unitsOf: UnitsOf = (kitchen) => kitchens.get(kitchen)?.units ?? {};
   const giveShops = shopsGiver(kitchens.keys(), entries) ?? ((food) => food);
   const foods = new Shelf<Food>();
-  for (const [id, line] of foodLines) {
-    foods.put(id, () => giveShops(buildFood(id, JSON.parse(line) as FoodEntry, unitsOf)));
+  for (const [id, json] of foodLines(textAt(bytes, foodsFrom, bytes.length))) {
+    foods.put(id, () => giveShops(buildFood(id, JSON.parse(json) as FoodEntry, unitsOf)));
   }
   useNameIndex(foods, () => part(head, 'names') as NameIndex);
   return { foods, kitchens, digest: String(part(head, 'digest')) };
 }
 
-interface Lines {
-  /** The parts before the foods, JSON by key. */
-  head: ReadonlyMap<string, string>;
-  /** A food's JSON by id. */
-  foodLines: ReadonlyMap<string, string>;
+/** The JSON of a part, made a string when it is asked for: one of the whole file would set off the garbage collector. */
+type Json = () => string;
+
+interface Head {
+  /** The parts before the foods, by key. */
+  head: ReadonlyMap<string, Json>;
+  /** Where the line of the first food begins. */
+  foodsFrom: number;
 }
 
-function splitLines(text: string): Lines {
-  const head = new Map<string, string>();
-  const foodLines = new Map<string, string>();
-  let into = head;
-  for (let from = text.indexOf('\n') + 1; from > 0; from = text.indexOf('\n', from) + 1) {
-    const end = text.indexOf('\n', from);
+const newLine = '\n'.charCodeAt(0);
+
+/** Each part before the foods has a line. */
+function splitHead(bytes: Buffer): Head {
+  const head = new Map<string, Json>();
+  for (let from = bytes.indexOf(newLine) + 1; from > 0; ) {
+    const end = bytes.indexOf(newLine, from);
     if (end < 0) break;
-    const colon = text.indexOf(':', from);
-    if (text[from] !== '"' || colon > end) continue;
-    const key = text.slice(from + 1, colon - 1);
-    if (key === 'foods') into = foodLines;
-    else into.set(key, text.slice(colon + 1, text[end - 1] === ',' ? end - 1 : end));
+    const colon = bytes.indexOf(':', from);
+    const key = textAt(bytes, from + 1, colon - 1);
+    if (key === 'foods') return { head, foodsFrom: end + 1 };
+    head.set(key, () => textAt(bytes, colon + 1, end - 1));
+    from = end + 1;
   }
-  return { head, foodLines };
+  throw new Error('larder.json has no foods: build the package again');
 }
 
-function part(head: ReadonlyMap<string, string>, key: string): unknown {
+/** Each food's JSON, by id. */
+function foodLines(text: string): Map<string, string> {
+  const lines = new Map<string, string>();
+  for (let from = 0; text[from] === '"'; ) {
+    const end = text.indexOf('\n', from);
+    const colon = text.indexOf(':', from);
+    if (end < 0) throw new Error('larder.json is cut off: build the package again');
+    lines.set(text.slice(from + 1, colon - 1), text.slice(colon + 1, text[end - 1] === ',' ? end - 1 : end));
+    from = end + 1;
+  }
+  return lines;
+}
+
+const textAt = (bytes: Buffer, from: number, to: number): string => bytes.toString('latin1', from, to);
+
+function part(head: Head['head'], key: string): unknown {
   const json = head.get(key);
   if (json === undefined) throw new Error(`larder.json has no ${key}: build the package again`);
-  return JSON.parse(json);
+  return JSON.parse(json());
 }

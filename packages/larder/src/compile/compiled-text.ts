@@ -10,21 +10,24 @@ export interface CompiledLarder {
 }
 
 /**
- * The text of `larder.json`: JSON with each food on a line of its own, so that a reader parses only the foods it needs. ASCII,
- * which is read fastest.
+ * The text of `larder.json`: JSON with each food on a line of its own, so that a reader makes strings of and parses only the foods it
+ * needs. ASCII, where a character is a byte.
  */
 export function compiledText({ digest, kitchens, names, foods }: CompiledLarder): string {
-  const lines = Object.entries(foods).map(([id, food]) => `${JSON.stringify(id)}:${JSON.stringify(food)}`);
-  const text = [
+  const lines = Object.entries(foods).map(([id, food]) => `${JSON.stringify(id)}:${asciiJson(food)}`);
+  return [
     '{',
-    `"digest":${JSON.stringify(digest)},`,
-    `"kitchens":${JSON.stringify(kitchens)},`,
-    `"names":${JSON.stringify(names)},`,
+    `"digest":${asciiJson(digest)},`,
+    `"kitchens":${asciiJson(kitchens)},`,
+    `"names":${asciiJson(names)},`,
     '"foods":{',
     lines.join(',\n'),
     '}',
     '}',
     '',
   ].join('\n');
-  return text.replace(/[^\n -~]/g, (char) => `\\u${char.charCodeAt(0).toString(16).padStart(4, '0')}`);
+}
+
+function asciiJson(value: unknown): string {
+  return JSON.stringify(value).replace(/[^ -~]/g, (char) => `\\u${char.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
