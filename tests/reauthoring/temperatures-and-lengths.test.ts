@@ -85,7 +85,7 @@ describe('a length of another kitchen', () => {
       by: 'both',
     },
     { from: 'us', text: '1 inch (2.5 cm) cubes', to: 'eu', becomes: '2.5 cm cubes', by: 'said once' },
-    { from: 'uk', text: '5cm/2in', to: 'us', becomes: '2 in', by: 'said once' },
+    { from: 'uk', text: '5cm/2in', to: 'us', becomes: '2in', by: 'the author’s own words' },
     { from: 'us', text: '1 cm dice', to: 'uk', becomes: '1 cm dice', by: 'a unit that is read there is kept' },
     { from: 'eu', text: '12 mm', to: 'uk', becomes: '12 mm', by: 'a unit that is read there is kept' },
     { from: 'us', text: '¼-inch-thick', to: 'ca', becomes: '¼-inch-thick', by: 'a unit that is read there is kept' },
@@ -127,6 +127,13 @@ describe('a length of another kitchen', () => {
 describe('a further quantity of a line', () => {
   test.for([
     { line: '2 carrots, cut into 2-inch pieces', becomes: '2 carrots, cut into 5 cm pieces' },
+    { line: '2 carrots, cut into 1 by 4-inch strips', becomes: '2 carrots, cut into 2.5 cm by 10 cm strips' },
+    { line: '2 carrots, cut into ½-inch (1 cm) dice', becomes: '2 carrots, cut into 1 cm dice' },
+    { line: '2 carrots, in 2-inch/5-cm chunks', becomes: '2 carrots, in 5-cm chunks' },
+    { line: '2 carrots, cut into 5 mm slices', becomes: '2 carrots, cut into 5 mm slices' },
+    { line: '2 (3-inch) cinnamon sticks', becomes: '2 × 7.5 cm cinnamon sticks' },
+    { line: '1 cinnamon stick (3 inches)', becomes: '1 cinnamon stick (7.5 cm)' },
+    { line: '2 (1-inch) strips of lemon zest', becomes: '2 × 2.5 cm strips of lemon zest' },
     { line: '1 cup milk, warmed to 110°F', becomes: '240 ml milk, warmed to 43°C' },
     { line: '1 cup flour, plus 2 tbsp for dusting', becomes: '125 g flour, plus 2 tbsp for dusting' },
     { line: '1 cup sugar, plus ½ cup to finish', becomes: '200 g granulated sugar, plus 100 g to finish' },

@@ -18,3 +18,25 @@ export function lengthFor(value: Exact, unit: LengthUnit, kitchen: Kitchen): Ter
   const step = new Exact(cm.lessThan(2) ? '0.25' : cm.lessThan(10) ? '0.5' : 1);
   return { low: toStep(cm, step), high: null, unit: 'cm' };
 }
+
+/** Whether a cook there reads lengths in a unit: inches, or centimetres and millimetres. */
+export function isLengthRead(unit: LengthUnit, kitchen: Kitchen): boolean {
+  return (unit === 'in') === (kitchen.writes.length === 'in');
+}
+
+/** A second statement of a length is within this of the first: half an inch is a centimetre to some. Common practice, no source. */
+const sameWithin = new Exact('0.3');
+
+/** A length that may be stated twice. */
+interface Stretch {
+  low: Exact;
+  unit: LengthUnit;
+}
+
+/** Whether one length says another again, in inches for centimetres or the other way round: `½ inch (1 cm)`. */
+export function isSameLength(one: Stretch, other: Stretch): boolean {
+  if ((one.unit === 'in') === (other.unit === 'in')) return false;
+  const [first, second] = [one, other].map(({ low, unit }) => low.times(centimetresIn(unit)));
+  if (first === undefined || second === undefined || second.isZero()) return false;
+  return first.dividedBy(second).minus(1).abs().lessThanOrEqualTo(sameWithin);
+}

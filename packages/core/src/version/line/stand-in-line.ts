@@ -14,8 +14,8 @@ import type { FurtherFood, LineNote, VersionLine } from '../version.js';
 import { weighStated } from '../weigh/weigh-line.js';
 import type { WeighedAmount } from '../weigh/weighing.js';
 import { problemsOfWords } from '../words/about-words.js';
+import { furtherInWords } from '../words/further-in-words.js';
 import { standInEdits, withFurther } from '../words/stand-in-words.js';
-import { furtherInWords } from '../words/words-in-line.js';
 import { driftOf } from './drift-of.js';
 
 /** One food of a stand-in with its amount. */

@@ -1,6 +1,7 @@
 import type { Quantity } from '../../amount/reading.js';
-import { isMassUnit, isVolumeUnit, millilitresIn } from '../../amount/size.js';
+import { isLengthUnit, isMassUnit, isVolumeUnit, millilitresIn } from '../../amount/size.js';
 import { writeTerm } from '../../amount/write.js';
+import { isLengthRead } from '../../kitchen/measure/length.js';
 import { weightSaid } from '../../kitchen/measure/weight-said.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
@@ -25,11 +26,16 @@ export function saidAgain(
 ): { quantity: Quantity; text: string | null }[] {
   return reading.amounts
     .slice(1)
-    .filter((quantity) => !isUnderstood(quantity, conversion))
+    .filter((quantity) => !isUnderstood(quantity, conversion) && !saysLengthAgain(quantity, reading.amounts[0]))
     .map((quantity) => ({
       quantity,
       text: weightAgain(quantity, conversion) ?? convertFurther(quantity, food, conversion),
     }));
+}
+
+/** `5cm/2in` of ginger: where the first is read, so is the second. */
+function saysLengthAgain({ unit }: Quantity, first: Quantity | undefined): boolean {
+  return isLengthUnit(unit) && first !== undefined && isLengthUnit(first.unit);
 }
 
 /** A cup is a twentieth larger or smaller, which a second statement leaves open; a tablespoon may be a third larger. */
@@ -37,6 +43,7 @@ const sameWithin = '0.06';
 
 function isUnderstood({ unit }: Quantity, { native, kitchen }: Conversion): boolean {
   if (isMassUnit(unit)) return kitchen.writes.mass.includes(unit);
+  if (isLengthUnit(unit)) return isLengthRead(unit, kitchen);
   if (!isVolumeUnit(unit)) return true;
   if (!kitchen.writes.volume.includes(unit)) return false;
   const [theirs, ours] = [native, kitchen].map(({ units }) => millilitresIn(unit, units));

@@ -19,6 +19,7 @@ import { eggSizeInWords, withoutEggSize } from './egg-size-in-words.js';
 import { convertFurther, foodOfFurther } from './further.js';
 import { hasWords } from './has-words.js';
 import { keptCounts } from './kept-counts.js';
+import { lengthEach } from './length-each.js';
 import { packedInWords } from './packed-in-words.js';
 
 /** How an amount came to be another one. */
@@ -46,7 +47,10 @@ export function amountInWords(
   const edits =
     stands && isSayable
       ? [...(counted ?? []), ...againInWords(line, conversion)]
-      : (counted ?? sizeBehind(line, stated) ?? rewritten(line, writeStated(spoken, kitchen), share));
+      : (counted ??
+        lengthEach(line, stated, kitchen) ??
+        sizeBehind(line, stated) ??
+        rewritten(line, writeStated(spoken, kitchen), share));
   const packed = stands && isSayable ? [] : packedInWords(line, stated);
   return [...edits, ...packed, ...(size?.edits ?? (isEgg ? withoutEggSize(line) : []))];
 }
@@ -150,14 +154,6 @@ function howMany({ amounts: [amount], pack }: LineReading): HowMany {
   if (amount === undefined) return 'uncounted';
   if (amount.unit !== 'count' || pack !== null) return isMassUnit(amount.unit) ? 'many' : 'uncounted';
   return (amount.high ?? amount.low).gt(1) ? 'many' : 'one';
-}
-
-/** Further quantities of the line's words, in the kitchen's units. */
-export function furtherInWords(line: Line, conversion: Conversion): Edit[] {
-  return line.reading.further.flatMap((quantity) => {
-    const text = convertFurther(quantity, foodOfFurther(quantity, line, conversion), conversion);
-    return text === null ? [] : [{ ...quantity.span, text }];
-  });
 }
 
 /**
