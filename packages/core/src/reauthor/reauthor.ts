@@ -19,11 +19,17 @@ export interface Reauthored {
   version: Version;
   /** The use-whole food that set the batch, as the author calls it; null at batch factor 1, and where nothing is used whole. */
   anchor: string | null;
+  /** What it makes, in the words of the recipe; null where that says nothing. */
   makes: string | null;
+  /** Every guarded ratio of every part; empty where no amounts could be chosen. */
   ratios: RatioReport[];
+  /** The pan that the batch is baked in, where one is. */
   pans: PanReport[];
+  /** What was minimised, without a unit; infinite where no amounts could be chosen. */
   cost: number;
+  /** The best at another batch; without an anchor, where the one that is named costs over twice as much. Null where none would do. */
   runnerUp: { batchFactor: number; anchor: string | null; cost: number } | null;
+  /** Null for a version that can be bought and measured and keeps its ratios; else why there is none, `version` being the nearest. */
   infeasible: Infeasible | null;
 }
 
@@ -46,6 +52,9 @@ export interface ReauthorOptions {
  * The recipe for another kitchen, all lines together: batch factor, whole packs and measurable amounts that keep the dish's ratios at the
  * least cost. The search runs on floats; what it chooses is computed exactly.
  *
+ * @param kitchenId Where the version is to be cooked.
+ * @returns Why there can be none at all: a preserve, no ingredients, the native kitchen, an anchor that no line with an amount is called.
+ *   Any other obstacle is `infeasible`.
  * @throws {RangeError} If a kitchen is not in the setting.
  */
 export function reauthor(

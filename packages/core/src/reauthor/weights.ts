@@ -50,7 +50,7 @@ export interface RatioLimits {
   egg: number;
 }
 
-/** The starting values. */
+/** What counts where a site sets nothing. The package's README says of each that was tuned what the plain value chose wrongly. */
 export const defaultWeights: Weights = {
   guarded: 3,
   plain: 1,

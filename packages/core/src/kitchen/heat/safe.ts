@@ -12,7 +12,7 @@ export interface CoreTemperature {
   minimum: SafeTemperature | null;
 }
 
-/** The kitchen's published minimum for a class of food. */
+/** The minimum that a kitchen's authority publishes for a class of food, such as `poultry`; null where it publishes none. */
 export function safeMinimum(kitchen: Kitchen, foodClass: string): SafeTemperature | null {
   return kitchen.safe.find((safe) => safe.class === foodClass) ?? null;
 }

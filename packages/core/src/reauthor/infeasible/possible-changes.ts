@@ -2,7 +2,7 @@ import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import type { Line } from '../../recipe/recipe.js';
-import type { GuardedRatio } from '../ratio/constraint.js';
+import { type GuardedRatio, guards } from '../ratio/constraint.js';
 import type { Demand } from '../search/demand.js';
 import { type Searched, type SearchInput, searchRecipe } from '../search/search-recipe.js';
 import { asks, type Candidate, restated } from './candidate-change.js';
@@ -22,9 +22,7 @@ export interface InTheWay {
 
 /** Every change that an author could make to what stands in the way. */
 export function candidatesFor(searched: Searched, { lines, ratios }: InTheWay): Candidate[] {
-  const inRatios = ratios.flatMap(({ ratio, demands }) =>
-    demands.filter((_, at) => (ratio.numerator[at] ?? 0) > 0 || (!ratio.ofWhole && (ratio.denominator[at] ?? 0) > 0)),
-  );
+  const inRatios = ratios.flatMap(({ ratio, demands }) => demands.filter((_, at) => guards(ratio, at)));
   const touched = [...new Set([...lines, ...inRatios.flatMap((demand) => demand.lines)])];
   return [
     ...anchors(searched),

@@ -1,6 +1,6 @@
 import { firstStatement, statedIn } from '../../amount/stated.js';
 import type { Sold } from '../../food/food.js';
-import { pieceGrams } from '../../food/weigh.js';
+import { halvedUpTo, pieceOf } from '../../version/convert/in-pieces.js';
 import { isSizedPieces, pieceSizeIn } from '../../version/convert/sized-pieces.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { countedOr, countsWithin, meanOf } from './counted.js';
@@ -17,10 +17,9 @@ export function isStandIn({ lines, food }: Demand): boolean {
 /** Pieces of a food that takes the place of what was counted, by their weight. */
 export function standInOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
   const { food } = demand;
-  // A lime is a piece, its juice is not.
-  const each = food === null || food.pours || demand.base !== 'g' ? null : pieceGrams(food, 'count', '')?.toNumber();
+  const each = food === null || demand.base !== 'g' ? null : pieceOf(food)?.toNumber();
   if (each == null || each <= 0) return measuredOffer(demand, sold, context);
-  const step = demand.quantity <= 2.5 * each ? 0.5 : 1;
+  const step = demand.quantity <= halvedUpTo * each ? 0.5 : 1;
   const list = new OfferList();
   for (const count of countsWithin(each, step, reach(demand, context))) {
     for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))

@@ -37,6 +37,11 @@ export interface GuardedRatio {
   ofWhole: boolean;
 }
 
+/** Whether a ratio guards what stands at an index: above, or below where that is not the whole part. */
+export function guards({ numerator, denominator, ofWhole }: GuardedRatio, at: number): boolean {
+  return (numerator[at] ?? 0) > 0 || (!ofWhole && (denominator[at] ?? 0) > 0);
+}
+
 /**
  * The limit of a ratio in a version: half a step of a tool is a larger share of a little than of a lot.
  *

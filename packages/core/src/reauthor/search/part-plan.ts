@@ -1,9 +1,9 @@
 import type { Part } from '../../recipe/recipe.js';
-import { anchorLine } from '../anchor-line.js';
+import { anchorLine, foodIdOf } from '../anchor-line.js';
 import { offerContext } from '../offer/offer-context.js';
 import { offerFor } from '../offer/offer-for.js';
 import { packOffer } from '../offer/pack-offer.js';
-import { type Constraint, constraintsOf, type GuardedRatio } from '../ratio/constraint.js';
+import { type Constraint, constraintsOf, type GuardedRatio, guards } from '../ratio/constraint.js';
 import { guardedRatios } from '../ratio/guarded-ratios.js';
 import { anchorSpan, type BatchSpan, packSpan, type Weights, widestDrift } from '../weights.js';
 import type { Demand, Offer } from './demand.js';
@@ -72,8 +72,7 @@ function anchorNamed(name: string, demands: readonly Demand[]): Demand | undefin
     name,
     demands.flatMap(({ lines }) => lines),
   );
-  const id = name.trim().toLowerCase().replaceAll(' ', '-');
-  return demands.find(({ lines, food }) => (line === null ? food?.id === id : lines.includes(line)));
+  return demands.find(({ lines, food }) => (line === null ? food?.id === foodIdOf(name) : lines.includes(line)));
 }
 
 /**
@@ -94,9 +93,7 @@ function weightIn(
 ): number {
   if (food?.role === 'seasoning') return weight;
   if (food?.role === 'salt') return weights.salt;
-  const isGuarded = ratios.some(
-    ({ numerator, denominator, ofWhole }) => (numerator[at] ?? 0) > 0 || (!ofWhole && (denominator[at] ?? 0) > 0),
-  );
+  const isGuarded = ratios.some((ratio) => guards(ratio, at));
   if (!isGuarded) return weight;
   return food?.role === 'egg' ? weights.egg : weights.guarded;
 }

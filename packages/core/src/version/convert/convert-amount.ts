@@ -1,11 +1,10 @@
 import type { LineReading } from '../../amount/reading.js';
 import { dimensionOf } from '../../amount/size.js';
-import { firstStatement, type Stated, statedIn, stateOne } from '../../amount/stated.js';
+import { firstStatement, type Stated, statedIn } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
-import { Exact, toStep } from '../../exact.js';
 import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
-import { pieceGrams, type StatedWeights, type Weighed } from '../../food/weigh.js';
+import type { StatedWeights, Weighed } from '../../food/weigh.js';
 import { partOfEgg } from '../../kitchen/egg.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
@@ -14,10 +13,11 @@ import type { EggsThere } from '../egg/egg-lines.js';
 import { takesPartOfEgg } from '../egg/part-of-egg.js';
 import { isShopPiece, weighNeed } from '../weigh/weigh-line.js';
 import { isContainer } from '../weigh/weigh-packs.js';
-import { middle, rangeOf, spreadOf } from '../weigh/weighed-ends.js';
+import { middle, spreadOf } from '../weigh/weighed-ends.js';
 import { type WeighedAmount, weighingOf } from '../weigh/weighing.js';
 import { byLength } from './by-length.js';
 import { inPacks } from './in-packs.js';
+import { inPieces } from './in-pieces.js';
 import { land, stateMeasure, unlanded } from './land.js';
 import { landRange, stateRange } from './land-range.js';
 import { mustNotShrink } from './must-not-shrink.js';
@@ -87,29 +87,6 @@ export function convertWeighed(
   const amount: WeighedAmount = { ...ends, dimension, drainedGrams: null, pack: null, count: null };
   return inPacks(stated, amount, food, conversion) ?? byMeasure(stated, amount, food, conversion);
 }
-
-/** What was counted is counted again, in pieces or halves of the other food, where they come near: no two carrots weigh the same. */
-function inPieces({ low, high }: { low: Weighed; high: Weighed | null }, food: Food, approx: boolean): Stated | null {
-  // A lime is a piece, its juice is not.
-  const each = food.pours ? null : pieceGrams(food, 'count', '');
-  if (each === null || low.grams === null) return null;
-  const counts = [low, high].flatMap((end) => end?.grams?.dividedBy(each) ?? []);
-  const step = counts.some((count) => count.lessThan('2.5')) ? '0.5' : '1';
-  const landed = counts.map((count) => toStep(count, step));
-  const near = landed.every((count, at) =>
-    count
-      .dividedBy(counts[at] ?? 1)
-      .minus(1)
-      .abs()
-      .lessThanOrEqualTo(pieceLimit),
-  );
-  const first = landed[0];
-  if (!near || first === undefined) return null;
-  return stateOne(rangeOf(first, landed[1] ?? null), approx);
-}
-
-/** Pieces of food differ by as much. Common practice, no source. */
-const pieceLimit = new Exact('0.25');
 
 /** Pieces and gestures are the same everywhere; a stick of butter is a weight. */
 function isCounted(stated: Stated, food: Food | null): boolean {
