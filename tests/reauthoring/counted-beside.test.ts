@@ -22,6 +22,8 @@ describe('what a line counts beside its first food is weighed, bought and worded
     ['1 egg, plus 1 yolk, plus 1 egg white', ['egg', 'egg-yolk', 'egg-white']],
     ['1 can (15 oz) black beans plus 1 can (15 oz) kidney beans', ['black-beans', 'kidney-beans']],
     ['2 onions plus 1 carrot', ['onion', 'carrot']],
+    ['1 egg plus 1 tbsp milk', ['egg', 'milk']],
+    ['125 g flour and 200 g sugar', ['plain-flour', 'granulated-sugar']],
   ] as const)('%s', ([text, foods]) => {
     const found: string[] = [];
     for (let line = lineOf(text, 'us'); ; line = line.plus) {
@@ -34,7 +36,8 @@ describe('what a line counts beside its first food is weighed, bought and worded
   test.for([
     '2 large eggs, beaten',
     '3 cloves garlic, plus 1 clove to rub',
-    '1 egg plus 1 tbsp milk',
+    '1 egg beaten with 1 tbsp milk',
+    '1 cup sugar, plus 2 tbsp sugar for dusting',
     '2 eggs, plus 1 for brushing',
     '2 cups flour, plus more for dusting',
     '1 onion, halved and 2 times rinsed',
@@ -81,6 +84,11 @@ describe('what a line counts beside its first food is weighed, bought and worded
     const line = converted('1 (15-oz) can black beans plus 1 (15-oz) can kidney beans', 'us', 'uk');
     expect(textOf(line)).toBe('1 × 400 g tin black beans plus 1 × 400 g tin kidney beans');
     expect(linesIn(line).map(({ bought }) => bought?.packs.length)).toEqual([1, 1]);
+  });
+
+  test('what is told otherwise is of the food behind it', () => {
+    const [line] = linesOf(drafted(['1 packet yeast dissolved in ¼ cup water and 1 tsp sugar'], 'us', 'uk'));
+    expect(line === undefined ? '' : textOf(line)).toContain('dissolved in 60 ml water and 1 tsp');
   });
 
   test('what is said of the last one is not said of the first', () => {

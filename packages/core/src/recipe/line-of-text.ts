@@ -1,12 +1,13 @@
 import { readingIn, readLine } from '../amount/line/read-line.js';
 import { singular } from '../amount/line/same-food.js';
 import type { LineReading } from '../amount/reading.js';
-import { dimensionOf } from '../amount/size.js';
+import { dimensionOf, isLengthUnit } from '../amount/size.js';
 import { findFood } from '../food/find/find.js';
 import type { Foods } from '../food/find/name-index.js';
 import { findFoodOfLine } from '../food/of-line/find-in-line.js';
 import { partOfEgg } from '../kitchen/egg.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import { eachOf } from './each-of.js';
 import type { Line } from './recipe.js';
 
 /**
@@ -18,7 +19,7 @@ export function lineOfText(text: string, key: string, kitchen: Kitchen, foods: F
   const reading = readLine(text, readingIn(kitchen));
   const named = findFoodOfLine(reading, foods, kitchen.id);
   const own: Line = { key, text, reading, food: named?.food ?? null, name: named?.name ?? null };
-  return withCounted(own, kitchen, foods);
+  return eachOf(own, kitchen, foods) ?? withCounted(own, kitchen, foods);
 }
 
 function withCounted(line: Line, kitchen: Kitchen, foods: Foods): Line {
@@ -50,11 +51,13 @@ function plusAt(from: number, main: Line, kitchen: Kitchen, foods: Foods): Line 
   const [amount] = reading.amounts;
   const [span] = reading.amountSpans;
   if (amount === undefined || span === undefined || span.start !== from || reading.doubt !== null) return null;
-  if (dimensionOf(amount.unit) !== 'count' || isGesture(amount.unit)) return null;
+  if (isLengthUnit(amount.unit) || isTemperature(amount.unit) || isGesture(amount.unit)) return null;
   // `3 cloves garlic, plus 1 clove to rub`: the spice is not meant.
   if (singular(reading.food?.text.toLowerCase() ?? '') === main.reading.amounts[0]?.unit) return null;
   const named = partOfMain(line, main, foods, kitchen) ?? line;
   if (named.food === null) return null;
+  // `1 cup sugar, plus 2 tbsp sugar to dust`: a part of the same is converted where it stands.
+  if (dimensionOf(amount.unit) !== 'count' && named.food === main.food) return null;
   // A second statement may be of both: `2 eggs plus 1 yolk (120 g)`.
   const only = reading.pack === null ? { amounts: [amount], amountSpans: [span] } : {};
   // The yolk of `2 medium eggs plus 1 yolk` is a medium one's.
@@ -68,6 +71,10 @@ function partOfMain({ reading }: Line, main: Line, foods: Foods, kitchen: Kitche
   if (reading.food === null || partOfEgg(main.food) === null) return null;
   const food = findFood(`egg ${reading.food.text}`, foods, kitchen.id);
   return partOfEgg(food) === null ? null : { food, name: reading.food };
+}
+
+function isTemperature(unit: string): boolean {
+  return unit === 'C' || unit === 'F' || unit === 'gas';
 }
 
 function isGesture(unit: string): boolean {

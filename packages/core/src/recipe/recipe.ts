@@ -22,6 +22,8 @@ export interface Line {
   name: { text: string; span: Span } | null;
   /** What else its words count, as a line within it: the yolk of `2 eggs plus 1 yolk`. Its places are those of the whole text. */
   plus?: Line;
+  /** The `each` between an amount and the foods of which there is as much of each; the others are within it. */
+  each?: Span;
 }
 
 /** A block of lines written for one kitchen. */

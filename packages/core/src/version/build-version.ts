@@ -103,7 +103,7 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
       const written = writtenLine(line, kitchen, ownWeights, tolerance);
       return own === part.native ? written : { ...written, notes: [...written.notes, ...addedByAuthor(line, beside)] };
     };
-    const lines = own.lines.map((line) => joinedLine(line, lineOf));
+    const lines = own.lines.map((line) => joinedLine(line, lineOf, kitchen));
     return { part, ingredients: own, standing: authoredStanding(own === part.native, own.cooked), lines };
   }
   const ownWeights = weightsStatedIn(linesFor(recipe, native.id), native);
@@ -114,7 +114,7 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
     recipe.preserve === true
       ? asWritten(line, native, ownWeights, tolerance)
       : convertedLine(line, conversion, tolerance, setting.foods);
-  const lines = part.native.lines.map((line) => joinedLine(line, lineOf));
+  const lines = part.native.lines.map((line) => joinedLine(line, lineOf, kitchen));
   return { part, ingredients: part.native, standing: recipe.preserve === true ? 'native' : 'converted', lines };
 }
 

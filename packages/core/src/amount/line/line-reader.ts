@@ -73,7 +73,8 @@ export class LineReader {
     const { tokens } = this;
     const each = tokens.word(head.next) === 'each' ? head.next + 1 : head.next;
     const list = each > head.next;
-    this.draft.enter(head, list ? each : this.passOf(head.next, head));
+    this.draft.enter(head, list ? head.next : this.passOf(head.next, head));
+    if (list) this.draft.take(head.next, each);
     const direct = readSecondStatements(tokens, head, {
       place: 'direct',
       kitchen: this.kitchen,

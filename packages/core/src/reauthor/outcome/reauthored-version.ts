@@ -31,7 +31,7 @@ export function reauthoredVersion(
   plans.forEach((plan, index) => {
     const chosen = solution === null ? [] : chosenIn(plan, index, solution, context);
     const lineOf = (line: Line): VersionLine => reauthoredLine(line, chosen, batch, context, setting);
-    for (const line of plan.part.native.lines) lines.set(line, joinedLine(line, lineOf));
+    for (const line of plan.part.native.lines) lines.set(line, joinedLine(line, lineOf, context.kitchen));
   });
   const pans = pansByMention(solution?.pans ?? []);
   return versionOfLines(context.recipe, context.kitchen.id, setting, { lines, batchFactor: batch, pans, cautions });

@@ -1,15 +1,19 @@
+import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
+import { withPlus } from '../../recipe/with-plus.js';
 import type { Edit, VersionLine } from '../version.js';
+import { eachInWords } from '../words/each-in-words.js';
 
 /**
  * A line of a version with what else its words count, which is a line of its own but for them.
  *
  * @param lineOf How a line is made for the version.
  */
-export function joinedLine(line: Line, lineOf: (line: Line) => VersionLine): VersionLine {
+export function joinedLine(line: Line, lineOf: (line: Line) => VersionLine, kitchen: Kitchen): VersionLine {
   const own = lineOf(line);
   if (line.plus === undefined) return own;
-  const plus = joinedLine(line.plus, lineOf);
+  if (line.each !== undefined) return withEach(own, withPlus([line.plus]).map(lineOf), kitchen);
+  const plus = joinedLine(line.plus, lineOf, kitchen);
   const isFree = (edit: Edit): boolean => !own.edits.some(({ start, end }) => start < edit.end && edit.start < end);
   const edits = plus.edits.filter(isFree);
   return {
@@ -19,6 +23,23 @@ export function joinedLine(line: Line, lineOf: (line: Line) => VersionLine): Ver
     alone: [...own.alone, ...edits],
     problems: [...own.problems, ...plus.problems],
     notes: [...own.notes, ...plus.notes],
+  };
+}
+
+/** One amount for each of several foods. */
+function withEach(own: VersionLine, others: readonly VersionLine[], kitchen: Kitchen): VersionLine {
+  const edits = eachInWords([own, ...others], kitchen);
+  const plus = others.reduceRight<VersionLine | null>(
+    (rest, part) => (rest === null ? part : { ...part, plus: rest }),
+    null,
+  );
+  return {
+    ...own,
+    ...(plus === null ? {} : { plus }),
+    edits,
+    alone: edits,
+    problems: [own, ...others].flatMap(({ problems }) => problems),
+    notes: [own, ...others].flatMap(({ notes }) => notes),
   };
 }
 

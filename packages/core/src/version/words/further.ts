@@ -18,7 +18,9 @@ import { land, stateMeasure } from '../convert/land.js';
 export function foodOfFurther({ span }: Quantity, line: Line, { foods, native }: Conversion): Food | null {
   const before = line.text.slice(0, span.start).trimEnd();
   if (foods === undefined) return line.food;
-  const words = /^[^,;()]*/u.exec(line.text.slice(span.end))?.[0].trim().replace(/^of /i, '') ?? '';
+  const behind = /^[^,;()]*/u.exec(line.text.slice(span.end))?.[0] ?? '';
+  // `¼ cup water and 1 tsp sugar` is of water.
+  const words = (behind.split(/ (?:and|plus|\+|&) (?=[\p{Nd}\p{No}])/u)[0] ?? '').trim().replace(/^of /i, '');
   if (words === '') return line.food;
   const named = findFood(words, foods, native.id);
   return /[\s,(]or$/i.test(before) ? named : (named ?? line.food);

@@ -1,0 +1,53 @@
+import { isRefusal, linesIn, reauthor, type VersionLine } from '@retare/core';
+import { describe, expect, test } from 'vitest';
+import { lineOf, recipeOf, rulesOf, textOf } from './recipe-of.js';
+import { setting } from './setting.js';
+
+function drafted(line: string, from: string, to: string): VersionLine {
+  const result = reauthor(recipeOf({ kitchen: from, lines: [line] }), to, setting);
+  const found = isRefusal(result) ? undefined : result.version.parts[0]?.lines[0];
+  if (found === undefined) throw new RangeError(line);
+  return found;
+}
+
+function foodsOf(text: string, kitchen = 'us'): (string | undefined)[] {
+  const found = [];
+  for (let line = lineOf(text, kitchen); ; line = line.plus) {
+    found.push(line.food?.id);
+    if (line.plus === undefined) return found;
+  }
+}
+
+describe('an amount of each of several foods', () => {
+  test.for([
+    ['1 tsp each: cumin, paprika, oregano', ['ground-cumin', 'paprika', 'dried-oregano']],
+    ['1 tsp each ground cumin & coriander', ['ground-cumin', 'ground-coriander']],
+    ['¼ cup each of soy sauce and honey', ['soy-sauce', 'honey']],
+    ['1 each red and green bell pepper', ['red-bell-pepper', 'green-bell-pepper']],
+  ] as const)('%s', ([text, foods]) => {
+    expect(foodsOf(text)).toEqual(foods);
+  });
+
+  test.for([
+    ['1 tsp each cumin and paprika', 'uk', '1 tsp each cumin and paprika'],
+    ['1 tbsp each cumin and paprika', 'au', '3 tsp each cumin and paprika'],
+    ['½ cup each milk and cream', 'uk', '120 ml each milk and cream'],
+    ['1 cup each flour and sugar', 'uk', '125 g flour and 200 g granulated sugar'],
+    ['¼ cup each of soy sauce and honey', 'uk', '60 ml soy sauce and 85 g honey'],
+    ['1 tsp each kosher salt and pepper', 'uk', '½ tsp fine sea salt and 1 tsp pepper'],
+    ['1 each red and green bell pepper', 'au', '1 each red and green capsicum'],
+  ] as const)('%s in %s is %s', ([line, to, becomes]) => {
+    const drawn = drafted(line, 'us', to);
+    expect(textOf(drawn)).toBe(becomes);
+    expect(rulesOf(drawn).filter((rule) => rule === 'unknown-food')).toEqual([]);
+  });
+
+  test('is bought of each', () => {
+    const bought = linesIn(drafted('1 cup each flour and sugar', 'us', 'uk')).map((line) => line.bought?.packs.length);
+    expect(bought).toEqual([1, 1]);
+  });
+
+  test('of one that is not known keeps the word', () => {
+    expect(textOf(drafted('1 tbsp each cumin and mystery dust', 'us', 'au'))).toBe('3 tsp each cumin and mystery dust');
+  });
+});
