@@ -61,6 +61,23 @@ describe('what the author counts in packs is counted in packs', () => {
   });
 });
 
+describe('what the author states in two units is read in those of the kitchen', () => {
+  test.for([
+    ['us', 'uk', '10 oz (300 g) passata', '300 g passata'],
+    ['us', 'eu', '1 lb / 500 g mushrooms', '500 g mushrooms'],
+    ['uk', 'us', '500 g (1 lb) minced beef', '1 lb ground beef'],
+    ['us', 'uk', '1¼ cups (300 ml) water', '300 ml water'],
+    ['us', 'uk', '3 tbsp (40 ml) olive oil', '3 tbsp (40 ml) olive oil'],
+  ] as const)('from %s to %s: %s is %s', ([from, to, line, becomes]) => {
+    expect(linesOf(versionOf([line], from, to))).toEqual([becomes]);
+  });
+});
+
+test('flour past the cups that are counted is written in cups, and what pours in quarts', () => {
+  expect(linesOf(versionOf(['1.5 kg bread flour'], 'eu', 'us'))[0]).toMatch(/^\d+ cups bread flour$/);
+  expect(linesOf(versionOf(['3 l water'], 'eu', 'us'))[0]).toMatch(/quarts water$/);
+});
+
 // A US cup is 236.6 ml, a Canadian one 250 ml.
 describe('a cup that is a little larger stays one cup', () => {
   test.for([

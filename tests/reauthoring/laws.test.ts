@@ -41,7 +41,15 @@ function isMeasure(terms: readonly Term[], food: Food | null, { id }: Kitchen): 
         measure.terms.every(({ low, unit }, index) => terms[index]?.unit === unit && terms[index].low.equals(low)),
     ),
   );
-  return isIn || isMark(terms, food, home) || isCounterStep(terms, food, home);
+  return isIn || isMark(terms, food, home) || isCounterStep(terms, food, home) || isQuartsInCups(terms, food, home);
+}
+
+/** Past the cups that are counted, what does not pour is written in the cups that a quart holds. */
+function isQuartsInCups([term, ...others]: readonly Term[], food: Food | null, home: Kitchen): boolean {
+  if (term?.unit !== 'cup' || others.length > 0 || food?.pours !== false) return false;
+  return measuresBy(home, 'cup').some(
+    ({ terms: [quart] }) => quart?.unit === 'quart' && quart.low.times(4).equals(term.low),
+  );
 }
 
 /** A cut by the wrapper's marks: its tablespoons, and cups of sixteen of them. */

@@ -52,7 +52,11 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
     if (isLight && dimension === 'volume' && !ways.includes('cup')) ways.push('cup');
   }
   const measuresOf = (way: Way): readonly Measure[] =>
-    way === 'spoon' && spread > 1 ? spoonsOfRange(kitchen) : measuresBy(kitchen, way);
+    way === 'spoon' && spread > 1
+      ? spoonsOfRange(kitchen)
+      : way === 'cup' && !pours
+        ? inCups(measuresBy(kitchen, way))
+        : measuresBy(kitchen, way);
   const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresOf(way) }));
   if (food === null) return tables;
   const cuts = wrapperCuts(food, kitchen);
@@ -62,6 +66,23 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
     ...packTable(need, food, kitchen),
   ];
 }
+
+const dryCups = new WeakMap<readonly Measure[], readonly Measure[]>();
+
+/** Quarts are of what pours: past the cups that are counted, flour is written in cups all the same. */
+function inCups(measures: readonly Measure[]): readonly Measure[] {
+  const known = dryCups.get(measures);
+  if (known !== undefined) return known;
+  const cups = measures.map((measure): Measure => {
+    const [term] = measure.terms;
+    if (term?.unit !== 'quart') return measure;
+    return { ...measure, terms: [{ ...term, low: term.low.times(cupsInQuart), unit: 'cup' }] };
+  });
+  dryCups.set(measures, cups);
+  return cups;
+}
+
+const cupsInQuart = 4;
 
 /** A spoonful of butter for the pan is not weighed anywhere. */
 function isMoreThanDab({ grams }: Weighed): boolean {

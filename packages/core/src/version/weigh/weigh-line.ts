@@ -11,6 +11,7 @@ import type { Kitchen } from '../../kitchen/kitchen.js';
 import { gramsByWrapper } from '../../kitchen/measure/wrapper.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { samePack } from '../convert/whole-packs.js';
+import { inOwnUnits } from './own-units.js';
 import { counted, isContainer, unsizedPack, weighPacks } from './weigh-packs.js';
 import { scales, type WeighedAmount, type Weighing } from './weighing.js';
 
@@ -51,13 +52,13 @@ export function weighReading(reading: LineReading, weighing: Weighing): WeighedA
 }
 
 /**
- * What another kitchen needs of the native line. Of a can that is drained only what is drained is needed, where its shops sell the food in
+ * What another kitchen needs of the native line, by the author's own statement in its units where there is one. Of a can that is drained only what is drained is needed, where its shops sell the food in
  * no packs that are used whole: what is in a vacuum pack has no liquid.
  *
  * @param weighing In the kitchen where the line was written.
  */
 export function weighNeed(reading: LineReading, weighing: Weighing, kitchen: Kitchen): WeighedAmount | null {
-  const weighed = weighReading(reading, weighing);
+  const weighed = weighReading(inOwnUnits(reading, weighing.kitchen, kitchen), weighing);
   const { food } = weighing;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   if (weighed === null || sold === null || !sold.sold || isUseWhole(sold)) return weighed;
