@@ -25,6 +25,11 @@ describe('unbuyable', () => {
     ]);
   });
 
+  test('names the fewest packs of as much', () => {
+    const [found] = said(ukLines('700 g minced beef'), 'unbuyable');
+    expect(found?.expected).toEqual(['1 × 750 g pack']);
+  });
+
   test.for([
     '1 packet active dry yeast (2¼ tsp)',
     '1 package (2¼ teaspoons) active dry yeast',

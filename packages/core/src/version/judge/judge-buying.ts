@@ -113,7 +113,10 @@ function offStep({ stated, weighed, text, kitchen }: Judged, food: Food, sold: S
 
 /** Whole packs of the size that comes nearest to a need; empty where none is sold. */
 function nearestWhole(grams: Exact, sold: Sold): Stated[] {
-  const pack = [...sold.packs].sort((a, b) => distance(a, grams).comparedTo(distance(b, grams)))[0];
+  // Of as much the fewest packs.
+  const [pack] = [...sold.packs].sort(
+    (a, b) => distance(a, grams).comparedTo(distance(b, grams)) || b.grams.comparedTo(a.grams),
+  );
   if (pack === undefined) return [];
   const count = Exact.max(grams.dividedBy(pack.grams).round(), 1);
   return [statePacks({ low: count, high: null, unit: 'count' }, pack)];
