@@ -1,4 +1,5 @@
-import { readLength, readLine, readMentions, readOven, readPan, readTemperature } from '@retare/core';
+import { lineOfText, readLength, readLine, readMentions, readOven, readPan, readTemperature } from '@retare/core';
+import { builtInLarder } from '@retare/larder';
 import { describe, expect, test } from 'vitest';
 import { leastGrowth } from '../growth.ts';
 
@@ -21,9 +22,17 @@ const scraps = [
   ['quotation marks', '"2" '],
   ['link brackets', '[a]('],
   ['fan settings', '180 fan '],
+  ['foods that are counted', 'plus 1 egg yolk '],
+  ['unknown foods that are counted', 'and 1 gloop '],
+  ['foods of one amount each', 'each, flour and '],
 ] as const;
 
-const readers = { readLine, readMentions, readOven, readTemperature, readPan, readLength };
+const { foods, kitchens } = builtInLarder();
+const us = kitchens.get('us');
+/** A line with its food and what else it counts. */
+const readWhole = (text: string): unknown => (us === undefined ? null : lineOfText(text, 'line', us, foods));
+
+const readers = { readLine, readWhole, readMentions, readOven, readTemperature, readPan, readLength };
 const prefix = '1 cup flour ';
 
 const doubling = 2.5;
@@ -31,7 +40,7 @@ describe('twice the text takes at most 2.5 times as long', () => {
   // Labels share their grammar with lines, so that a few scraps do for them.
   const labels = scraps.filter(([name]) => ['digits', 'fractions', 'ranges', 'sides', 'fan settings'].includes(name));
   const cases = Object.keys(readers).flatMap((reader) => {
-    const texts = reader === 'readLine' || reader === 'readMentions' ? scraps : labels;
+    const texts = reader === 'readLine' || reader === 'readMentions' || reader === 'readWhole' ? scraps : labels;
     return texts.map(([name, scrap]) => ({ name, scrap, reader }));
   });
 

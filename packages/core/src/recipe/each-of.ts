@@ -7,8 +7,11 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Line } from './recipe.js';
 
 /** `each`, with what joins it to the foods. */
-const each = /^\s+each(?:\s+of\b|:)?\s+/iu;
-const between = /\s*[,;]\s*(?:(?:and|&)\s+)?|\s+(?:and|&)\s+/giu;
+const each = /^\s{1,3}each(?:\s{1,3}of\b|:)?\s{1,3}/iu;
+const between = /\s{0,3}[,;]\s{0,3}(?:(?:and|&)\s{1,3})?|\s{1,3}(?:and|&)\s{1,3}/giu;
+
+/** Nobody lists more foods of one amount. */
+const mostListed = 8;
 
 /** Words before the first food that are said of all: `ground cumin and coriander`. */
 const saidOfAll: ReadonlySet<string> = new Set(['ground', 'dried', 'fresh', 'whole', 'chopped', 'grated']);
@@ -26,7 +29,7 @@ export function eachOf(line: Line, kitchen: Kitchen, foods: Foods): Line | null 
   if (word === null) return null;
   const from = amount.end + word[0].length;
   const spans = piecesOf(text, { start: from, end: reading.food.span.end });
-  if (spans.length < 2) return null;
+  if (spans.length < 2 || spans.length > mostListed) return null;
   const lines = spans.map((span) => lineOfPiece(span, spans, line, kitchen, foods));
   if (lines.some((one) => one === null)) return null;
   const [first, ...others] = lines.flatMap((one) => (one === null ? [] : [one]));

@@ -16,17 +16,28 @@ import type { Line } from './recipe.js';
  * @param kitchen Where it was written.
  */
 export function lineOfText(text: string, key: string, kitchen: Kitchen, foods: Foods): Line {
-  const reading = readLine(text, readingIn(kitchen));
-  const named = findFoodOfLine(reading, foods, kitchen.id);
-  const own: Line = { key, text, reading, food: named?.food ?? null, name: named?.name ?? null };
-  return eachOf(own, kitchen, foods) ?? withCounted(own, kitchen, foods);
+  const own = plainLine(text, key, kitchen, foods);
+  return eachOf(own, kitchen, foods) ?? withCounted(own, kitchen, foods, mostCounted);
 }
 
-function withCounted(line: Line, kitchen: Kitchen, foods: Foods): Line {
-  const { text, reading, key } = line;
+/** Nobody counts more foods in a line; a text of a thousand of them is read in no more time than any other. */
+const mostCounted = 8;
+
+function plainLine(text: string, key: string, kitchen: Kitchen, foods: Foods): Line {
+  const reading = readLine(text, readingIn(kitchen));
+  const named = findFoodOfLine(reading, foods, kitchen.id);
+  return { key, text, reading, food: named?.food ?? null, name: named?.name ?? null };
+}
+
+/** @param most How many further places are tried. */
+function withCounted(line: Line, kitchen: Kitchen, foods: Foods, most: number): Line {
+  const { text, reading } = line;
   const name = reading.food;
   if (name === null || reading.amounts.length === 0) return line;
+  let left = most;
   for (const { index, 0: joint } of text.slice(name.span.end).matchAll(joints)) {
+    if (left === 0) return line;
+    left -= 1;
     const at = name.span.end + index;
     const plus = plusAt(at + joint.length, line, kitchen, foods);
     if (plus === null || reading.amountSpans.some(({ start, end }) => start <= at && at < end)) continue;
@@ -34,7 +45,13 @@ function withCounted(line: Line, kitchen: Kitchen, foods: Foods): Line {
     const alone = findFoodOfLine(readLine(text.slice(0, at), readingIn(kitchen)), foods, kitchen.id);
     const further = reading.further.filter(({ span }) => !isIn(plus.reading, span.start));
     const { food, name: words } = alone ?? line;
-    return { ...line, food, name: words, reading: { ...reading, further }, plus: { ...plus, key: `${key}+` } };
+    return {
+      ...line,
+      food,
+      name: words,
+      reading: { ...reading, further },
+      plus: withCounted(plus, kitchen, foods, left),
+    };
   }
   return line;
 }
@@ -46,7 +63,7 @@ const joints = /(?:,? )(?:plus|\+|and|&) (?=[\p{Nd}\p{No}]|(?:one|two|three|four
 function plusAt(from: number, main: Line, kitchen: Kitchen, foods: Foods): Line | null {
   // Blanks for what stands before it keep every place that of the whole line.
   const text = ' '.repeat(from) + main.text.slice(from);
-  const line = lineOfText(text, main.key, kitchen, foods);
+  const line = plainLine(text, `${main.key}+`, kitchen, foods);
   const { reading } = line;
   const [amount] = reading.amounts;
   const [span] = reading.amountSpans;
