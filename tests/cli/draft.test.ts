@@ -160,6 +160,14 @@ describe('retare draft', () => {
     expect(out).toMatch(/^9×5 in +25 × 11 cm/mu);
   });
 
+  test('says that a much larger or smaller batch takes another time, without a pan too', async () => {
+    // 19 oz are 539 g: one EU tin of 400 g is a quarter less.
+    const post = ':::ingredients{kitchen=us anchor=chickpeas}\n- 1 (19-oz) can chickpeas\n- 1 lb onions\n:::\n';
+    const { out } = await draft(post, '--for', 'eu');
+    expect(out).toMatch(/^The batch is 26 % smaller: watch the time, and say in the method what changes\.$/mu);
+    expect((await draft(stew, '--for', 'uk')).out).not.toContain('The batch is');
+  });
+
   test('says so where no other batch would do', async () => {
     const { out } = await draft(':::ingredients{kitchen=us}\n- 2 cups milk\n- 2 lb potatoes\n:::\n', '--for', 'uk');
     expect(out).toMatch(/^Runner-up: none\. No other batch would do\.$/mu);

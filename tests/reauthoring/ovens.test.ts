@@ -46,6 +46,8 @@ describe('an oven of another kitchen', () => {
     { from: 'us', text: '325–335°F', to: 'eu', becomes: '160–170°C/140–150°C fan', by: '162.8 to 168.3 °C' },
     { from: 'us', text: '350–355°F', to: 'eu', becomes: '180°C/160°C fan', by: 'both ends on one mark' },
     { from: 'us', text: 'gas mark 4', to: 'us', becomes: 'gas mark 4', by: 'a native method is not touched' },
+    { from: 'au', text: 'gas ½', to: 'eu', becomes: '120°C/100°C fan', by: 'a mark below 1 is 25 °F less: 250 °F' },
+    { from: 'us', text: 'gas mark ¼', to: 'eu', becomes: '110°C/90°C fan', by: '225 °F, 107.2 °C' },
     { from: 'us', text: 'gas mark 4', to: 'eu', becomes: '180°C/160°C fan', by: '250 + 25 × 4 = 350 °F' },
     { from: 'us', text: '600°F', to: 'uk', becomes: '316°C (hotter than the dial goes)', by: 'with a fan 296' },
     {

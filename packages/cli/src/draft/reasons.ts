@@ -27,6 +27,7 @@ export function reasons(result: Reauthored): string {
     inDoubt(result),
     ratios(result),
     pans(result),
+    time(result),
     ovens(result),
     runnerUp(result),
     infeasible(result),
@@ -155,6 +156,14 @@ function pans({ pans: all }: Reauthored): string {
       .join('; '),
   ]);
   return table(['pan', 'version', 'depth', ''], rows);
+}
+
+/** A batch that is much larger or smaller cooks in another time, whatever it is cooked in; a row of pans says so for itself. */
+function time({ version: { cautions }, pans: all }: Reauthored): string {
+  const far = cautions.find((caution) => caution.kind === 'bake' && caution.changed === 'batch');
+  if (all.length > 0 || far?.kind !== 'bake') return '';
+  const by = `${far.drift.abs().times(100).toDecimalPlaces(0)} %`;
+  return `The batch is ${by} ${far.drift.isNegative() ? 'smaller' : 'larger'}: watch the time, and say in the method what changes.`;
 }
 
 /** An oven beyond the dial: no setting is the same heat, so the block says the heat itself. */

@@ -66,8 +66,10 @@ function conventionalCelsius(setting: OvenSetting, value: Exact, kitchen: Kitche
 function gasCelsius(mark: Exact, kitchen: Kitchen): Exact | null {
   const listed = kitchen.oven.gas.find((gas) => markValue(gas.mark).equals(mark));
   if (listed !== undefined) return listed.celsius;
-  if (mark.lessThan(1) || mark.greaterThan(10)) return null;
-  return celsiusOf(mark.times(25).plus(250), 'F');
+  if (mark.greaterThan(10)) return null;
+  if (mark.equals('0.5')) return celsiusOf(new Exact(250), 'F');
+  if (mark.equals('0.25')) return celsiusOf(new Exact(225), 'F');
+  return mark.lessThan(1) ? null : celsiusOf(mark.times(25).plus(250), 'F');
 }
 
 function markValue(mark: string): Exact {
