@@ -382,3 +382,13 @@ test('what comes in whole packs only is told to be bought otherwise, and not to 
   );
   expect(line === undefined ? [] : rulesOf(line)).toEqual(['unbuyable part-of-pack']);
 });
+
+// Steps of 50 g: common practice, no source.
+test.for([
+  ['au', '100 g'],
+  ['nz', '100 g'],
+] as const)('a cup of what shops only weigh off lands on their steps, never between: %s', ([to, becomes]) => {
+  const cranberries = converted('¾ cup cranberries', 'ca', to);
+  expect(textOf(cranberries)).toBe(`${becomes} cranberries`);
+  expect(rulesOf(cranberries)).not.toContain('unbuyable counter-step');
+});

@@ -10,6 +10,7 @@ import { leastByEye, packMeasures } from '../../kitchen/measure/pack-parts.js';
 import { spoonsOfRange } from '../../kitchen/measure/spoons-of-range.js';
 import { wrapperCuts } from '../../kitchen/measure/wrapper.js';
 import { counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
+import { isMultiple, onTheMark } from '../judge/is-multiple.js';
 
 /** What has to be measured out. */
 export interface Need {
@@ -51,12 +52,12 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
     if ((smallVolume || isLight) && !ways.includes('spoon')) ways.push('spoon');
     if (isLight && dimension === 'volume' && !ways.includes('cup')) ways.push('cup');
   }
-  const measuresOf = (way: Way): readonly Measure[] =>
-    way === 'spoon' && spread > 1
-      ? spoonsOfRange(kitchen)
-      : way === 'cup' && !pours
-        ? inCups(measuresBy(kitchen, way))
-        : measuresBy(kitchen, way);
+  const measuresOf = (way: Way): readonly Measure[] => {
+    if (way === 'spoon' && spread > 1) return spoonsOfRange(kitchen);
+    const measures = measuresBy(kitchen, way);
+    if (way === 'cup' && !pours) return inCups(measures);
+    return way === 'scale' && isWeighedOffOnly(food, kitchen) ? onCounterSteps(measures, kitchen) : measures;
+  };
   const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresOf(way) }));
   if (food === null) return tables;
   const cuts = wrapperCuts(food, kitchen);
@@ -113,6 +114,25 @@ function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitc
   if (sold.singly && (kitchen.scale !== null || food.pours)) return false;
   const least = counterStepGrams(kitchen).times(sold.singly ? fewestSteps : 1);
   return weighed.grams?.greaterThanOrEqualTo(least) ?? false;
+}
+
+/** Neither packed nor sold by the piece: any other weight than the counter's is one that no shop there sells. */
+function isWeighedOffOnly(food: Food | null, kitchen: Kitchen): boolean {
+  const sold = food === null ? null : soldIn(food, kitchen.id);
+  return sold !== null && sold.loose && !sold.singly && sold.packs.length === 0;
+}
+
+const onSteps = new WeakMap<readonly Measure[], readonly Measure[]>();
+
+/** Those marks of a kitchen's scale that its counters weigh off too. */
+function onCounterSteps(marks: readonly Measure[], kitchen: Kitchen): readonly Measure[] {
+  let kept = onSteps.get(marks);
+  if (kept === undefined) {
+    const step = counterStepGrams(kitchen);
+    kept = marks.filter(({ size }) => isMultiple(size, step, onTheMark));
+    onSteps.set(marks, kept);
+  }
+  return kept;
 }
 
 /** Under so many of the counter's steps a cup or a piece is nearer to what is wanted: a pound. Common practice, no source. */
