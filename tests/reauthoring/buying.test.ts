@@ -383,12 +383,13 @@ test('what comes in whole packs only is told to be bought otherwise, and not to 
   expect(line === undefined ? [] : rulesOf(line)).toEqual(['unbuyable part-of-pack']);
 });
 
-// Steps of 50 g: common practice, no source.
+// Steps of 50 g: common practice, no source. The larder weighs the cranberries.
 test.for([
-  ['au', '100 g'],
-  ['nz', '100 g'],
-] as const)('a cup of what shops only weigh off lands on their steps, never between: %s', ([to, becomes]) => {
-  const cranberries = converted('¾ cup cranberries', 'ca', to);
-  expect(textOf(cranberries)).toBe(`${becomes} cranberries`);
+  ['¾ cup cranberries', '100 g cranberries'],
+  ['1 cup cranberries', '100 g cranberries'],
+  ['1½ cups cranberries', '150 g cranberries'],
+] as const)('a cup of what shops only weigh off lands on their steps, never between: %s', ([line, becomes]) => {
+  const cranberries = converted(line, 'ca', 'au');
+  expect(textOf(cranberries)).toBe(becomes);
   expect(rulesOf(cranberries)).not.toContain('unbuyable counter-step');
 });

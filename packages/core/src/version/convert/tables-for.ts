@@ -119,7 +119,7 @@ function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitc
 /** Neither packed nor sold by the piece: any other weight than the counter's is one that no shop there sells. */
 function isWeighedOffOnly(food: Food | null, kitchen: Kitchen): boolean {
   const sold = food === null ? null : soldIn(food, kitchen.id);
-  return sold !== null && sold.loose && !sold.singly && sold.packs.length === 0;
+  return sold?.loose === true && !sold.singly && sold.packs.length === 0;
 }
 
 const onSteps = new WeakMap<readonly Measure[], readonly Measure[]>();
