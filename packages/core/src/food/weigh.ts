@@ -70,7 +70,7 @@ export function fromGrams(grams: Exact, food: Food | null, scales: Scales): Weig
 }
 
 /** A volume of a food, with its weight where the density is known. */
-export function fromMillilitres(millilitres: Exact, food: Food | null, scales: Scales): Weighed {
+function fromMillilitres(millilitres: Exact, food: Food | null, scales: Scales): Weighed {
   const density = densityOf(food, scales);
   return { grams: density === null ? null : millilitres.times(density), millilitres };
 }

@@ -3,7 +3,7 @@ import type { StatedWeights } from '../food/weigh.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { hasCure } from '../recipe/has-cure.js';
 import { linesFor } from '../recipe/lines-for.js';
-import type { Line, Mention, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
+import type { Line, Method, Part, Recipe, Steps } from '../recipe/recipe.js';
 import { withPlus } from '../recipe/with-plus.js';
 import { bakingCautions, cautionsFor } from './cautions.js';
 import { eggsThere } from './egg/egg-lines.js';
@@ -13,6 +13,7 @@ import { convertedLine } from './line/converted-line.js';
 import { joinedLine } from './line/joined-line.js';
 import { writtenLine } from './line/written-line.js';
 import { kitchenOf, type Setting } from './setting.js';
+import type { AmountMention } from './share/listing.js';
 import { sharesOf } from './share/shares.js';
 import type { Caution, Standing, Version, VersionLine, VersionMention, VersionPart, VersionSteps } from './version.js';
 import { convertedMention, panMention, writtenMention } from './version-mention.js';
@@ -153,9 +154,7 @@ function convertedMentions(
   const lines = parts.flatMap((part) => part.lines);
   const nativeLines = parts.flatMap(({ part }) => part.native.lines);
   const ownWeights: StatedWeights = weightsStatedIn(nativeLines, native);
-  const amounts = method.mentions.filter(
-    (mention): mention is Extract<Mention, { kind: 'amount' }> => mention.kind === 'amount',
-  );
+  const amounts = method.mentions.filter((mention): mention is AmountMention => mention.kind === 'amount');
   const eggs = eggsThere(recipe, native, kitchen, ownWeights);
   const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, ownWeights, eggs }, setting.foods);
   return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? []));

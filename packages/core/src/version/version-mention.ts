@@ -1,19 +1,16 @@
 import type { TemperatureReading } from '../amount/reading.js';
 import { writeTerm } from '../amount/write.js';
 import { Exact } from '../exact.js';
-import { translateName } from '../food/name.js';
-import { beyondDial, celsiusOf, type DialSetting, dialSettings, ovenHeat, writeOven } from '../kitchen/heat/oven.js';
-import { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from '../kitchen/heat/safe.js';
+import { celsiusOf, type DialSetting, dialSettings, ovenHeat, writeOven } from '../kitchen/heat/oven.js';
+import { type CoreTemperature, coreFor, safeMinimum } from '../kitchen/heat/safe.js';
 import { temperatureFor } from '../kitchen/heat/temperature.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { panFor } from '../kitchen/pan/pan.js';
 import type { Mention } from '../recipe/recipe.js';
-import { listed } from '../words/listed.js';
-import type { Problem } from './problem.js';
-import { theRest } from './share/measure-shares.js';
+import { aboutWords, outOfDial, unitOf } from './judge/judge-mention.js';
+import { shareText } from './share/share-in-words.js';
 import type { SharedFood } from './share/shares.js';
-import type { PlacedProblem, VersionMention } from './version.js';
-import { amountEdits, applyEdits } from './words/edit.js';
+import type { VersionMention } from './version.js';
 import { lengthsInWords } from './words/length-in-words.js';
 import { type PanHere, type PanMention, panCount, panInWords, rimOf } from './words/pan-in-words.js';
 import { readingsInWords } from './words/readings-in-words.js';
@@ -81,41 +78,6 @@ function inKitchen(
   }
 }
 
-/**
- * A share takes the place of the amount; other words of the annotation (`2 onions`, `½ cup cream`) are kept. Of several foods that take
- * the listed one's place each is named.
- */
-function shareText(
-  mention: AmountMention,
-  share: readonly SharedFood[],
-  kitchen: Kitchen,
-): { text: string | null; foods: VersionMention['foods'] } {
-  const { reading, food } = mention;
-  const [first, ...others] = share;
-  if (first === undefined) return { text: null, foods: [] };
-  const named = reading.food !== null && reading.amountSpans.length > 0;
-  if (others.length > 0) {
-    const foods = share.map(({ text, name }) => ({
-      text: `${text} ${name ?? reading.food?.text ?? mention.of ?? ''}`.trim(),
-      name: name ?? mention.of ?? '',
-    }));
-    const all = listed(
-      foods.map(({ text }) => text),
-      'and',
-    );
-    if (!named || reading.food === null) return { text: all, foods };
-    const gone = { ...reading.food.span, text: '' };
-    return { text: applyEdits(mention.text, [...amountEdits(reading, all), gone]).trimEnd(), foods };
-  }
-  if (!named || reading.food === null) return { text: first.text, foods: [] };
-  const name = first.name ?? (food === null ? null : translateName(food, reading.food.text, kitchen.id));
-  const renamed = name === null ? [] : [{ ...reading.food.span, text: name }];
-  const amount = first.text === theRest ? `${theRest} of the` : first.text;
-  return { text: applyEdits(mention.text, [...amountEdits(reading, amount), ...renamed]), foods: [] };
-}
-
-type AmountMention = Extract<Mention, { kind: 'amount' }>;
-
 /** All settings of a label are of one oven: those of the other kitchen stand where they stood. */
 function ovenText({ text, settings }: OvenMention, here: readonly DialSetting[]): string {
   const said = settings.map(({ span }) => ({ reading: here, span }));
@@ -169,50 +131,3 @@ function isAgain(one: TemperatureReading, other: TemperatureReading, native: Kit
 type OvenMention = Extract<Mention, { kind: 'oven' }>;
 type CoreMention = Extract<Mention, { kind: 'core' }>;
 type TempMention = Extract<Mention, { kind: 'temp' }>;
-
-function unitOf(reading: TemperatureReading, native: Kitchen): 'C' | 'F' {
-  return reading.impliedUnit ? native.writes.temperature : reading.unit;
-}
-
-function placed(mention: Mention, problem: Problem): PlacedProblem {
-  return { problem, span: { start: 0, end: mention.text.length } };
-}
-
-/** What is wrong with an annotation wherever it is cooked. */
-function aboutWords(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
-  return [...underdone(mention, kitchen), ...disagreeing(mention, kitchen), ...unread(mention)];
-}
-
-/** An oven that cannot be set so has the heat itself in its text, and never the end of its dial in silence. */
-function outOfDial(mention: Mention, native: Kitchen, kitchen: Kitchen): PlacedProblem[] {
-  const heat = mention.kind === 'oven' ? ovenHeat(mention.settings, native) : null;
-  const beyond = heat === null ? null : beyondDial(heat, kitchen);
-  return beyond === null ? [] : [placed(mention, { rule: 'oven-beyond-dial', text: mention.text, beyond })];
-}
-
-/** Never lifted in silence: the author has to write the safe temperature. */
-function underdone(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
-  if (mention.kind !== 'core' || mention.class === null) return [];
-  const minimum = safeMinimum(kitchen, mention.class);
-  if (minimum === null) return [];
-  const low = mention.readings.find((reading) => isUnderdone(reading.low, unitOf(reading, kitchen), minimum));
-  if (low === undefined) return [];
-  const safe = coreFor(minimum.temperature, minimum.unit, kitchen, mention.class);
-  const write = writeTerm({ low: safe.value, high: null, unit: safe.unit });
-  return [placed(mention, { rule: 'underdone', text: mention.text, minimum, write })];
-}
-
-function disagreeing(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
-  if (mention.kind !== 'oven') return [];
-  const heat = ovenHeat(mention.settings, kitchen);
-  if (heat?.disagreement == null) return [];
-  const { first, second } = heat.disagreement;
-  const words = ({ span }: typeof first): string => mention.text.slice(span.start, span.end).trim();
-  return [placed(mention, { rule: 'oven-disagrees', text: mention.text, first: words(first), second: words(second) })];
-}
-
-function unread(mention: Mention): PlacedProblem[] {
-  if (mention.kind !== 'amount' || mention.reading.doubt === null) return [];
-  const { text, because, instead } = mention.reading.doubt;
-  return [placed(mention, { rule: 'unreadable-amount', text, because, instead })];
-}

@@ -18,7 +18,7 @@ export interface AddedAmount {
 }
 
 /** Whether a sign or word adds what follows it. */
-export function addsMore(word: string): boolean {
+function addsMore(word: string): boolean {
   return word === 'plus' || word === '+' || word === 'and' || word === '&';
 }
 

@@ -18,7 +18,7 @@ export interface ReadLength extends ReadQuantity {
  *
  * @returns `null` where no number with a unit of length stands.
  */
-export function readLengthAt(tokens: Tokens, index: number): ReadLength | null {
+function readLengthAt(tokens: Tokens, index: number): ReadLength | null {
   const read = readQuantity(tokens, index);
   if (read === null || read.bare || read.range?.reversed || read.unit === null || !isLengthUnit(read.unit)) return null;
   return { ...read, unit: read.unit };

@@ -78,7 +78,7 @@ function markValue(mark: string): Exact {
 }
 
 /** A kitchen's dial step as a difference in °C. */
-export function dialStepCelsius(kitchen: Kitchen): Exact {
+function dialStepCelsius(kitchen: Kitchen): Exact {
   return kitchen.oven.unit === 'C' ? kitchen.oven.step : kitchen.oven.step.times(5).dividedBy(9);
 }
 
