@@ -1,5 +1,6 @@
-import { isRefusal, linesIn, reauthor, type VersionLine } from '@retare/core';
+import { amountAsWritten, isRefusal, linesIn, reauthor, statedIn, type VersionLine, versionFor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { recipeInPost } from './recipe-in-post.js';
 import { lineOf, recipeOf, rulesOf, textOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
@@ -50,4 +51,27 @@ describe('an amount of each of several foods', () => {
   test('of one that is not known keeps the word', () => {
     expect(textOf(drafted('1 tbsp each cumin and mystery dust', 'us', 'au'))).toBe('3 tsp each cumin and mystery dust');
   });
+});
+
+test('the second food has the amount of the first, as it is written', () => {
+  const { plus } = lineOf('1 heaped tsp each cumin and paprika', 'us');
+  expect(plus === undefined ? null : amountAsWritten(plus.reading)).toBe('1 heaped tsp');
+  expect(plus === undefined ? null : statedIn(plus.reading)?.statements[0]?.[0]?.fill).toBe('heaped');
+});
+
+test('shares of what is counted beside the first food follow it', () => {
+  const recipe = recipeInPost(
+    [
+      ':::ingredients{kitchen=us}',
+      '- 2 large eggs plus 2 yolks',
+      '- 1 cup each flour and sugar',
+      ':::',
+      '',
+      ':::method',
+      '1. Whisk :amount[1 yolk]{of="yolks"} with :amount[½ cup]{of="sugar"}; then add the other :amount[1 yolk]{of="yolks"} and :amount[½ cup]{of="sugar"}.',
+      ':::',
+    ].join('\n'),
+  );
+  const texts = versionFor(recipe, 'uk', setting).steps.flatMap(({ mentions }) => mentions.map(({ text }) => text));
+  expect(texts).toEqual(['1 medium yolk', '100 g', '1 medium yolk', '100 g']);
 });

@@ -83,6 +83,7 @@ export { linesFor } from './recipe/lines-for.js';
 export { isStricter, listedCore } from './recipe/listed-core.js';
 export type * from './recipe/recipe.js';
 export { type Moved, movedSince } from './recipe/stale.js';
+export { withPlus } from './recipe/with-plus.js';
 export { versionFor } from './version/build-version.js';
 export { isHalved } from './version/convert/whole-packs.js';
 export { foodsIn, servedBy } from './version/foods-in.js';

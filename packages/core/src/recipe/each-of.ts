@@ -73,13 +73,15 @@ function lineOfPiece(
   if (alone.food === null || alone.amounts.length > 0) return null;
   const reading: LineReading = {
     ...alone,
+    // The amount is read where it stands.
+    text: line.text,
     kind: 'amount',
     amounts: line.reading.amounts,
     amountSpans: [{ start, end: start }],
     optional: line.reading.optional,
     further: [],
   };
-  const named = findFoodOfLine(reading, foods, kitchen.id);
+  const named = findFoodOfLine({ ...reading, text }, foods, kitchen.id);
   const wordsOf = (span: Span | undefined): string[] =>
     span === undefined ? [] : line.text.slice(span.start, span.end).toLowerCase().split(/\s+/);
   const [first = ''] = wordsOf(all[0]);

@@ -10,7 +10,7 @@ import { eggsThere } from './egg/egg-lines.js';
 import { buyTogether } from './judge/buy-together.js';
 import { addedByAuthor } from './line/added-by-author.js';
 import { convertedLine } from './line/converted-line.js';
-import { joinedLine } from './line/joined-line.js';
+import { joinedLine, linesIn } from './line/joined-line.js';
 import { writtenLine } from './line/written-line.js';
 import { kitchenOf, type Setting } from './setting.js';
 import type { AmountMention } from './share/listing.js';
@@ -151,8 +151,8 @@ function convertedMentions(
   parts: readonly VersionPart[],
   { recipe, kitchen, native, setting }: Build,
 ): VersionMention[] {
-  const lines = parts.flatMap((part) => part.lines);
-  const nativeLines = parts.flatMap(({ part }) => part.native.lines);
+  const lines = parts.flatMap((part) => part.lines.flatMap(linesIn));
+  const nativeLines = parts.flatMap(({ part }) => withPlus(part.native.lines));
   const ownWeights: StatedWeights = weightsStatedIn(nativeLines, native);
   const amounts = method.mentions.filter((mention): mention is AmountMention => mention.kind === 'amount');
   const eggs = eggsThere(recipe, native, kitchen, ownWeights);

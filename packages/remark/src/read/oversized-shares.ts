@@ -1,4 +1,4 @@
-import { type Line, linesFor, type Mention, oversizing } from '@retare/core';
+import { amountAsWritten, type Line, linesFor, type Mention, oversizing, withPlus } from '@retare/core';
 import type { Fault } from './fault.js';
 import type { ReadingContext, RecipeReading } from './reading.js';
 import { placeOf } from './words-of.js';
@@ -12,7 +12,7 @@ export function oversizedShares(reading: RecipeReading, context: ReadingContext)
   const { steps } = reading.recipe;
   return steps.flatMap(({ native, authored }) =>
     [native, ...authored].flatMap((method) => {
-      const lines = linesFor(reading.recipe, method.kitchen);
+      const lines = withPlus(linesFor(reading.recipe, method.kitchen));
       const kitchen = context.kitchens.get(method.kitchen);
       if (kitchen === undefined || lines.length === 0) return [];
       const oversized = oversizing(lines, kitchen, context.foods);
@@ -25,8 +25,7 @@ export function oversizedShares(reading: RecipeReading, context: ReadingContext)
 }
 
 function faultOf({ key, text }: Mention, line: Line, { mentions, source }: RecipeReading): Fault {
-  const [span] = line.reading.amountSpans;
-  const whole = span === undefined ? line.text : line.text.slice(span.start, span.end).trim();
+  const whole = amountAsWritten(line.reading) ?? line.text;
   const found = mentions.get(key);
   const place =
     found === undefined ? undefined : placeOf(found.words, 0, found.words.text.length, source, found.node.position);

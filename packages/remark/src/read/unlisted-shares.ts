@@ -1,4 +1,4 @@
-import { lineCalled, type Mention, oneOf } from '@retare/core';
+import { lineCalled, type Mention, oneOf, withPlus } from '@retare/core';
 import { attributePlace } from './attribute-place.js';
 import type { Fault } from './fault.js';
 import { near } from './near.js';
@@ -11,7 +11,9 @@ import type { RecipeReading } from './reading.js';
  */
 export function unlistedShares(reading: RecipeReading): Fault[] {
   const { parts, steps } = reading.recipe;
-  const lines = parts.flatMap(({ native, authored }) => [native, ...authored]).flatMap((block) => block.lines);
+  const lines = parts
+    .flatMap(({ native, authored }) => [native, ...authored])
+    .flatMap((block) => withPlus(block.lines));
   if (lines.every((line) => line.reading.food === null)) return [];
   const names = [...new Set(lines.flatMap((line) => line.reading.food?.text ?? []))];
   const listed = new Set(names.map((name) => name.toLowerCase()));
