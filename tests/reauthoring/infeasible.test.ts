@@ -90,8 +90,8 @@ function made(asked: Asked, change: Change): Asked {
       return { ...asked, post: { ...post, lines }, ...(asked.anchor === own ? { anchor: name } : {}) };
     }
     case 'weight': {
-      // Of a packet, which the author alone can tell.
-      const lines = post.lines.map((each) => (each === change.line.text ? each.replace(/cup/u, 'cup (85 g)') : each));
+      const stated = `cup (${change.grams} g)`;
+      const lines = post.lines.map((each) => (each === change.line.text ? each.replace('cup', stated) : each));
       return { ...asked, post: { ...post, lines } };
     }
     case 'own-version':
@@ -181,6 +181,12 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
     asked: { post: { kitchen: 'us', lines: ['½ cup ramen noodles', '2 lb potatoes'] }, to: 'uk' },
     because: ['no-weight'],
     changes: ['weight'],
+  },
+  {
+    name: 'of which so little cannot be a pack, whatever it weighs',
+    asked: { post: { kitchen: 'us', lines: ['¼ cup ground lamb', '2 lb potatoes'] }, to: 'uk' },
+    because: ['no-weight'],
+    changes: ['own-version'],
   },
 ];
 

@@ -122,7 +122,7 @@ export function changeWords(change: Change, kitchen: Kitchen): string {
     case 'food':
       return `name ${nameIn(change.instead, kitchen.id).many} instead of ${wordFor(change.line)}, which ${kitchen.adjective} shops sell, or give ${wordFor(change.line)} a stand-in in the site's larder file`;
     case 'weight':
-      return `give the weight of ${wordFor(change.line)} in its native line, as in \`${nativeWords(change) ?? ''} (100 g)\``;
+      return `give the weight of ${wordFor(change.line)} in its native line, as in \`${nativeWords(change) ?? ''} (${change.grams} g)\``;
     case 'own-version':
       return `write the line of ${wordFor(change.line)} by hand, in ${withArticle(kitchen)} version of your own`;
   }

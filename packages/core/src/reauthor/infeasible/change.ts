@@ -31,5 +31,11 @@ export type Change =
   | { kind: 'half-pack'; line: Line; food: Food }
   | { kind: 'pack-size'; line: Line; food: Food; size: Exact; unit: 'g' | 'oz' }
   | { kind: 'food'; line: Line; food: Food; instead: Food }
-  | { kind: 'weight'; line: Line; food: Food }
+  | {
+      kind: 'weight';
+      line: Line;
+      food: Food;
+      /** A weight with which there is a version: what the line weighs the author has to find out. */
+      grams: Exact;
+    }
   | { kind: 'own-version'; line: Line; food: Food | null };

@@ -1,6 +1,5 @@
 import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
-import { soldIn } from '../../kitchen/shop/buy.js';
 import type { Line } from '../../recipe/recipe.js';
 import { type GuardedRatio, guards } from '../ratio/constraint.js';
 import type { Demand } from '../search/demand.js';
@@ -73,16 +72,15 @@ function widerLimits({ ratio, part, limit: from }: InTheWay['ratios'][number]): 
 }
 
 /** For what is not sold: a weight that lets its stand-in, or its packs, be counted out, or a food of the kind that is sold. */
-function otherFoods(line: Line, { unsold, context }: Searched): Candidate[] {
+function otherFoods(line: Line, searched: Searched): Candidate[] {
+  const { unsold, context } = searched;
   const own = unsold.find((each) => each.line === line);
   if (own === undefined) return [];
   const { food } = own;
   if (own.because !== 'no-stand-in') {
-    // What comes whole, of one pack.
-    const [pack] = soldIn(food, context.kitchen.id)?.packs ?? [];
-    const low = own.because === 'whole-packs' && pack !== undefined ? pack.grams : new Exact(100);
-    const weighed = restated(line, stateOne({ low, high: null, unit: 'g' }), context);
-    const change: Change = { kind: 'weight', line, food };
+    const grams = own.because === 'whole-packs' ? asWater(line, searched) : aWeight;
+    const weighed = restated(line, stateOne({ low: grams, high: null, unit: 'g' }), context);
+    const change: Change = { kind: 'weight', line, food, grams };
     return weighed === null
       ? []
       : [{ change, asks: asks.weight, make: (made: SearchInput) => withLine(made, weighed) }];
@@ -92,6 +90,15 @@ function otherFoods(line: Line, { unsold, context }: Searched): Candidate[] {
     asks: asks.food + at / 100,
     make: (made) => withLine(made, { ...line, food: instead }),
   }));
+}
+
+/** Any weight lets what takes a food's place be measured. */
+const aWeight = new Exact(100);
+
+/** Whole packs have to come near to the weight: what is not known is taken to be as heavy as water. Common practice, no source. */
+function asWater(line: Line, { plans }: Searched): Exact {
+  const demand = plans.flatMap(({ demands }) => demands).find(({ lines }) => lines.includes(line));
+  return demand?.need.millilitres?.toSignificantDigits(2) ?? aWeight;
 }
 
 /** A line that the version leaves to its author. */
