@@ -80,6 +80,7 @@ describe('a food that is not sold', () => {
     ['1 cup graham crumbs, sifted', '85 g crushed digestive biscuits, sifted'],
     ['10 oz diced tomatoes with green chiles', '255 g chopped tomatoes and 30 g green chillies'],
     ['6 oz crushed butter crackers', '145 g crushed cream crackers and 25 g butter'],
+    ['1 lb ground bison', '455 g minced beef'],
     ['8 oz shredded Mexican cheese', '135 g shredded mature cheddar and 90 g shredded mozzarella'],
   ] as const)('keeps the form in which it is measured: %s becomes %s', ([line, becomes]) => {
     expect(textOf(converted(line, 'us', 'uk'))).toBe(becomes);

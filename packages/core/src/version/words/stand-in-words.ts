@@ -83,5 +83,7 @@ function formOf({ name, text }: Line): string {
 /** The form goes with what does the same in the dish as the first food: crushed crackers, not crushed butter. */
 function inForm({ food, stated }: StandingIn, form: string, first: Food, kitchen: string): string {
   const name = nameWith(stated, food, kitchen);
-  return food.role === first.role && !leading.test(name) ? `${form}${name}` : name;
+  // What is minced is ground already.
+  const isFormed = leading.test(name) || /\bminced?\b/i.test(name);
+  return food.role === first.role && !isFormed ? `${form}${name}` : name;
 }
