@@ -28,6 +28,11 @@ describe('the caution on baking time', () => {
   });
 });
 
+// A Canadian half sheet of 13 × 18 in has 1.15 of the base.
+test('what holds no batter has no depth: a sheet of cookies is not told', () => {
+  expect(cautions('12×17 in sheet pan')).toEqual([]);
+});
+
 test('of two ovens beyond the dial each is told, once', () => {
   const post =
     ':::ingredients{kitchen=eu}\n- 500 g plain flour\n:::\n\n:::method\nProve at :oven[35 °C], rest, and again at :oven[35 °C].\nBake at :oven[330 °C].\n:::\n';

@@ -8,7 +8,7 @@ import { writePanSize } from '../kitchen/pan/pan-size.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { ChosenPan } from '../version/build-version.js';
 import { depthCaution } from '../version/cautions.js';
-import { type PanMention, panCount } from '../version/words/pan-in-words.js';
+import { carriesBatch, type PanMention, panCount } from '../version/words/pan-in-words.js';
 import type { Weights } from './weights.js';
 
 type PanWeights = Pick<Weights, 'pan' | 'otherPans'>;
@@ -51,7 +51,7 @@ const fills =
 export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDemand[] {
   const found = recipe.steps.flatMap(({ native: method }) =>
     method.mentions
-      .filter((mention): mention is PanMention => mention.kind === 'pan' && !isNoBatchPan(mention))
+      .filter((mention): mention is PanMention => mention.kind === 'pan' && carriesBatch(mention))
       .map((mention) => ({ mention, fills: fills.test(sentenceOf(mention.text, method.prose)) })),
   );
   const chosen = found.find((each) => each.fills) ?? found[0];
@@ -99,11 +99,6 @@ export function pansByMention(pans: readonly PanChosen[]): ReadonlyMap<string, C
     }),
   );
   return new Map(chosen);
-}
-
-/** Cookies stand on a sheet, a roast in its tin, and a skillet or a pizza stands for itself: no base of theirs carries the batch. */
-function isNoBatchPan({ text, reading }: PanMention): boolean {
-  return reading.shape === 'sheet' || reading.shape === 'stove' || /\broasting\b/i.test(text);
 }
 
 function sentenceOf(words: string, prose: string): string {

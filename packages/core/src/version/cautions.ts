@@ -1,6 +1,7 @@
 import { Exact } from '../exact.js';
 import { leavesEggRaw } from './egg/raw-egg.js';
 import type { Caution, Version, VersionSteps } from './version.js';
+import { carriesBatch } from './words/pan-in-words.js';
 
 /** What a cook has to be told in this version beside how long it bakes, each once. */
 export function cautionsFor(version: Version): Caution[] {
@@ -33,7 +34,11 @@ export const depthCaution = 0.1;
 export function bakingCautions(steps: readonly VersionSteps[]): Caution[] {
   const depths = steps
     .flatMap(({ mentions }) => mentions)
-    .flatMap(({ areaDrift }) => (areaDrift === null ? [] : [new Exact(1).dividedBy(areaDrift.plus(1)).minus(1)]));
+    .flatMap(({ mention, areaDrift }) =>
+      areaDrift === null || (mention.kind === 'pan' && !carriesBatch(mention))
+        ? []
+        : [new Exact(1).dividedBy(areaDrift.plus(1)).minus(1)],
+    );
   const drift = depths.find((each) => each.abs().greaterThan(depthCaution));
   return drift === undefined ? [] : [{ kind: 'bake', changed: 'depth', drift }];
 }

@@ -19,6 +19,11 @@ export interface PanHere {
   count: number;
 }
 
+/** Whether a batter or filling stands in a pan: cookies stand on a sheet, a roast in its tin, and a skillet or a pizza for itself. */
+export function carriesBatch({ text, reading }: PanMention): boolean {
+  return reading.shape !== 'sheet' && reading.shape !== 'stove' && !/\broasting\b/i.test(text);
+}
+
 /** How many pans an annotation means. */
 export function panCount({ count, reading }: PanMention): number {
   return (count ?? reading.count)?.toNumber() ?? 1;
