@@ -22,6 +22,11 @@ export function lineNumber({ key }: Line, { lines }: RecipeReading): number | nu
   return lines.get(key)?.paragraph.position?.start.line ?? null;
 }
 
+/** What an author calls the food of a line; the whole line where no food was read. */
+export function foodWord({ reading, text }: Line): string {
+  return reading.food?.text ?? text;
+}
+
 /** The native amount, as written; null for a line without one. */
 export function nativeWords({ line }: Pick<VersionLine, 'line'>): string | null {
   return amountAsWritten(line.reading);

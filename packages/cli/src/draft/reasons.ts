@@ -13,7 +13,15 @@ import {
   writeStated,
 } from '@retare/core';
 import { linesInDoubt } from './in-doubt.js';
-import { exactAmount, exactWords, leftoverWords, nativeWords, standInName, toBuyWords } from './line-words.js';
+import {
+  exactAmount,
+  exactWords,
+  foodWord,
+  leftoverWords,
+  nativeWords,
+  standInName,
+  toBuyWords,
+} from './line-words.js';
 import { leastChangeWords, obstacleWords } from './obstacle-words.js';
 import { signedPercent } from './signed-percent.js';
 import { table } from './table.js';
@@ -103,7 +111,7 @@ function withSize(stated: Stated, kitchen: Kitchen): string {
 
 /** `half-and-half → whole milk`, and `milk + half-and-half` for an amount that serves both. */
 function foodWords(line: VersionLine, own: VersionFood, all: readonly VersionLine[], kitchen: Kitchen): string {
-  const word = (each: VersionLine): string => each.line.reading.food?.text ?? each.line.text;
+  const word = (each: VersionLine): string => foodWord(each.line);
   const standIn = standInName(line, own, kitchen);
   const also = own === line ? servedBy(line, all).map((each) => ` + ${word(each)}`) : [];
   return `${word(line)}${standIn === null ? '' : ` → ${standIn}`}${also.join('')}`;
@@ -124,7 +132,7 @@ function allergens({ version }: Reauthored): string {
 
 /** What nobody has checked: the larder does not know it. */
 function inDoubt({ version }: Reauthored): string {
-  const names = linesInDoubt(version).map(({ line }) => `\`${line.reading.food?.text ?? line.text}\``);
+  const names = linesInDoubt(version).map(({ line }) => `\`${foodWord(line)}\``);
   if (names.length === 0) return '';
   const them = names.length === 1 ? 'it' : 'them';
   return `Not in the larder: ${names.join(', ')}. Whether ${withArticle(version.kitchen)} cook can buy and measure ${them} is not known; add ${them} to the site's larder file.`;

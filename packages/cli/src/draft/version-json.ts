@@ -2,7 +2,6 @@ import {
   type BeyondDial,
   type Change,
   type Kitchen,
-  type Line,
   nameIn,
   type Obstacle,
   type Reauthored,
@@ -12,7 +11,7 @@ import {
 import type { RecipeReading } from 'remark-retare';
 import { type Decimal, decimal } from '../decimal.js';
 import { type JsonLine, lineJson } from './line-json.js';
-import { lineNumber, nativeWords } from './line-words.js';
+import { foodWord, lineNumber, nativeWords } from './line-words.js';
 import { changeWords, leastChangeWords, obstacleWords } from './obstacle-words.js';
 
 /** A version with all its reasons. */
@@ -151,8 +150,4 @@ function fromTo(change: Change, { id }: Kitchen): [from: string | null, to: stri
     default:
       return [null, null];
   }
-}
-
-function foodWord({ reading, text }: Line): string {
-  return reading.food?.text ?? text;
 }

@@ -120,7 +120,7 @@ function versionPart(part: Part, { recipe, kitchen, native, tolerance, setting }
 }
 
 /** A preserve's balance of sugar, acid and fruit is what keeps it: nothing of it is changed. */
-function asWritten(...[line, native, ownWeights, tolerance]: Parameters<typeof writtenLine>): VersionLine {
+function asWritten(line: Line, native: Kitchen, ownWeights: StatedWeights, tolerance: Exact): VersionLine {
   return {
     ...writtenLine(line, native, ownWeights, tolerance),
     problems: [],

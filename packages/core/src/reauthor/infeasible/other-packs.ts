@@ -28,7 +28,7 @@ export function otherPacks(line: Line, { context, plans }: Searched): Candidate[
   const isLikely = like !== undefined && grams.greaterThanOrEqualTo(like.grams.dividedBy(smallestPack));
   const own = !isLikely ? [] : [{ ...like, size, unit, grams, drainedGrams: null, marks: null } as const];
   const packs = [...sold.packs, ...own].sort((a, b) => a.grams.comparedTo(b.grams));
-  const with_ = (other: typeof sold): Food => ({ ...food, sold: { ...food.sold, [kitchen.id]: other } });
+  const soldAs = (other: typeof sold): Food => ({ ...food, sold: { ...food.sold, [kitchen.id]: other } });
   const isHalved = sold.packs.every((pack) => pack.whole === 'half');
   return [
     ...(isHalved
@@ -37,7 +37,7 @@ export function otherPacks(line: Line, { context, plans }: Searched): Candidate[
           {
             change: { kind: 'half-pack', line, food } as const,
             asks: asks.halfPack,
-            make: (made: SearchInput) => withFood(made, with_(halved)),
+            make: (made: SearchInput) => withFood(made, soldAs(halved)),
           },
         ]),
     ...(own.length === 0
@@ -46,7 +46,7 @@ export function otherPacks(line: Line, { context, plans }: Searched): Candidate[
           {
             change: { kind: 'pack-size', line, food, size, unit } as const,
             asks: asks.packSize,
-            make: (made: SearchInput) => withFood(made, with_({ ...sold, packs })),
+            make: (made: SearchInput) => withFood(made, soldAs({ ...sold, packs })),
           },
         ]),
   ];

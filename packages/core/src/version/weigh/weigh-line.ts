@@ -3,6 +3,7 @@ import { fillFactor } from '../../amount/fill.js';
 import type { LineReading } from '../../amount/reading.js';
 import { dimensionOf } from '../../amount/size.js';
 import { type Stated, statedIn, type Term } from '../../amount/stated.js';
+import type { UnitId } from '../../amount/unit.js';
 import type { Exact } from '../../exact.js';
 import type { Food, Pack } from '../../food/food.js';
 import { addWeighed, fromGrams, shareByWeight, unweighed, type Weighed, weigh } from '../../food/weigh.js';
@@ -82,7 +83,7 @@ function piecesIn({ low, high }: Term, { size }: Pack): Term {
   return { low: low.times(size), high: high?.times(size) ?? null, unit: 'count' };
 }
 
-function weighTerm(value: Exact, unit: Parameters<typeof weigh>[1], stated: Stated, weighing: Weighing): Weighed {
+function weighTerm(value: Exact, unit: UnitId, stated: Stated, weighing: Weighing): Weighed {
   const { food, kitchen } = weighing;
   if (partOfEgg(food) !== null && unit === 'count') {
     const grams = eggGrams(stated, weighing);

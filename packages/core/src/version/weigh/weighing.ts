@@ -3,7 +3,7 @@ import type { LineReading } from '../../amount/reading.js';
 import type { Dimension } from '../../amount/unit.js';
 import type { Exact } from '../../exact.js';
 import type { Food, Pack } from '../../food/food.js';
-import type { StatedWeights, Weighed, weigh } from '../../food/weigh.js';
+import type { Scales, StatedWeights, Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 
 /** Both ends of what an amount weighs. */
@@ -54,6 +54,6 @@ export function weighingOf(
 }
 
 /** The part of a weighing that is the same for every unit. */
-export function scales({ kitchen, prep, ownWeights }: Weighing): Parameters<typeof weigh>[3] {
+export function scales({ kitchen, prep, ownWeights }: Weighing): Scales {
   return { units: kitchen.units, prep, stated: ownWeights };
 }

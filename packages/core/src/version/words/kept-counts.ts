@@ -1,5 +1,6 @@
 import type { Span } from '../../amount/reading.js';
 import { dimensionOf } from '../../amount/size.js';
+import type { UnitId } from '../../amount/unit.js';
 import type { Exact } from '../../exact.js';
 import type { Line } from '../../recipe/recipe.js';
 import { isContainer } from '../weigh/weigh-packs.js';
@@ -24,6 +25,6 @@ export function keptCounts({ reading }: Line, share: Exact | null): Span[] {
   });
 }
 
-function isPieces(unit: Parameters<typeof dimensionOf>[0]): boolean {
+function isPieces(unit: UnitId): boolean {
   return dimensionOf(unit) === 'count' && !isContainer(unit);
 }

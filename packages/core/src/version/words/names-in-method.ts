@@ -21,15 +21,15 @@ function inBracketsOf(line: VersionLine, all: readonly VersionLine[], says: (nam
   const { name } = line.line;
   const served = servedBy(line, all).flatMap((each) => each.line.name?.text.trim() ?? []);
   const partly = served.filter(says);
-  const for_ = partly.length === 0 ? '' : ` (part of it for the ${partly.join(' and the ')})`;
+  const forOthers = partly.length === 0 ? '' : ` (part of it for the ${partly.join(' and the ')})`;
   const said = name !== null && says(name.text) ? name.text.trim() : null;
   const one = said === null ? '' : ` (${said})`;
   // A bare name behind another food could be read as the kind that is meant of it.
   const apart = said === null || line.food === line.line.food ? one : ` (for the ${said})`;
   return {
     ...line,
-    edits: behind(bracketed(line.edits, line.line, one), line.line, for_),
-    alone: behind(bracketed(line.alone, line.line, apart), line.line, for_),
+    edits: behind(bracketed(line.edits, line.line, one), line.line, forOthers),
+    alone: behind(bracketed(line.alone, line.line, apart), line.line, forOthers),
     also: line.also.map((food) => ({ ...food, alone: bracketed(food.alone, line.line, apart) })),
   };
 }
