@@ -20,7 +20,7 @@ export interface Run {
 }
 
 /** Runs the command on a post of its own. */
-export async function runOn(folder: string, post: string, args: readonly string[]): Promise<Run> {
+export async function runOn(folder: string, post: string | Uint8Array, args: readonly string[]): Promise<Run> {
   const path = join(folder, 'post.md');
   writeFileSync(path, post);
   const written = { out: '', err: '' };

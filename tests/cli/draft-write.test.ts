@@ -1,11 +1,12 @@
-import { chmodSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, lstatSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { run } from '@retare/cli';
 import { describe, expect, test } from 'vitest';
 import { recipeInPost } from '../reauthoring/recipe-in-post.js';
 import { runOn, testFolder } from './draft-command.js';
 
 const folder = testFolder();
-const draft = (post: string, ...args: readonly string[]) => runOn(folder, post, ['draft', ...args]);
+const draft = (post: string | Uint8Array, ...args: readonly string[]) => runOn(folder, post, ['draft', ...args]);
 
 const post = `Before. 10:30, *odd*  spacing\t
   and a stray <b>tag</b>.
@@ -105,6 +106,28 @@ describe('retare draft --write', () => {
     expect(err).toBe(
       'In post.md a block stands inside a list or a quotation. Copy the version by hand.\nNothing was written.\n',
     );
+  });
+
+  test('refuses a file that is not UTF-8, whose other bytes would not stay as they are', async () => {
+    const path = join(folder, 'post.md');
+    const latin = Buffer.from(`# Cr\u00e8me\n\n${post}`, 'latin1');
+    const { code, err } = await draft(latin, '--for', 'uk', '--write');
+    expect([code, err.split('\n').slice(-2)]).toEqual([1, ['Nothing was written.', '']]);
+    expect(err).toContain('post.md holds characters that are not UTF-8');
+    expect(readFileSync(path).equals(latin)).toBe(true);
+  });
+
+  test('writes through a link to the post, which stays one', async () => {
+    const [path, link] = [join(folder, 'linked.md'), join(folder, 'link.md')];
+    writeFileSync(path, post);
+    symlinkSync('linked.md', link);
+    const output = { out: () => undefined, err: () => undefined, color: false, cwd: folder };
+    expect(await run(['draft', 'link.md', '--for', 'uk', '--write'], output)).toBe(0);
+    expect([lstatSync(link).isSymbolicLink(), readFileSync(path, 'utf8')]).toEqual([
+      true,
+      expect.stringContaining('kitchen=uk'),
+    ]);
+    for (const each of [path, link]) rmSync(each);
   });
 
   test('writes a new file in the place of the old one, with its mode, and leaves nothing beside it', async () => {

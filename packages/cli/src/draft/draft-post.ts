@@ -1,3 +1,4 @@
+import { isUtf8 } from 'node:buffer';
 import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { parsePost, preserveQuestion } from '@retare/check';
@@ -25,6 +26,8 @@ export interface DraftedPost {
   file: string;
   /** The byte order mark before its text, where it has one. */
   mark: string;
+  /** Whether the file is UTF-8 throughout: any other byte would come out as another. */
+  isUtf8: boolean;
   source: string;
   /** Null for a post without a recipe. */
   reading: RecipeReading | null;
@@ -44,13 +47,15 @@ export interface DraftRequest {
 
 /** Re-authors a post for kitchens. Nothing is written. */
 export function draftPost(file: string, site: LoadedSettings, request: DraftRequest): DraftedPost {
-  const whole = readFileSync(file, 'utf8');
+  const bytes = readFileSync(file);
+  const whole = bytes.toString('utf8');
   const source = withoutMark(whole);
   const { reading: read, asked } = readingOf(source, file, site);
   const post: DraftedPost = {
     path: relative(request.cwd, file),
     file,
     mark: whole.slice(0, whole.length - source.length),
+    isUtf8: isUtf8(bytes),
     source,
     reading: read,
     versions: [],

@@ -24,7 +24,11 @@ export function writeDrafts(posts: readonly DraftedPost[], output: Output): numb
   return 0;
 }
 
-function hindrances({ versions, path, source }: DraftedPost): string[] {
+function hindrances({ versions, path, source, isUtf8 }: DraftedPost): string[] {
+  if (!isUtf8)
+    return [
+      `${path} holds characters that are not UTF-8, which writing would change. Save it as UTF-8, or copy the version by hand.`,
+    ];
   return versions.flatMap(({ kitchen, blocks }) => {
     if (blocks.some(({ draft }) => draft.authored.some((each) => each.kitchen === kitchen)))
       return [
