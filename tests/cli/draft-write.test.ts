@@ -98,6 +98,17 @@ describe('retare draft --write', () => {
     expect(err).toMatch(/^post\.md has a version for `au` already\. .*\nNothing was written\.\n$/u);
   });
 
+  test('takes a block that begins a few spaces in for what it is', async () => {
+    const indented = 'Before.\n\n  :::ingredients{kitchen=us}\n  - 1 cup heavy cream\n  :::\n';
+    const { code, after } = await draft(indented, '--for', 'uk', '--write');
+    expect([code, after]).toEqual([
+      0,
+      `${indented}\n:::ingredients{kitchen=uk from=5o8}\n- 240 ml double cream\n:::\n`,
+    ]);
+    const listed = `- Two ways:\n\n${indented.slice('Before.\n\n'.length)}`;
+    expect((await draft(listed, '--for', 'uk', '--write')).after).toBe(listed);
+  });
+
   test('refuses where a block stands inside a quotation', async () => {
     const quoted =
       '> :::ingredients{kitchen=us}\n> - 1 cup heavy cream\n> :::\n>\n> :::method\n> Add :amount[½ cup]{of="heavy cream"}.\n> :::\n';

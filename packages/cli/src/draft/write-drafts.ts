@@ -1,3 +1,5 @@
+import { parsePost } from '@retare/check';
+import { VFile } from 'vfile';
 import type { Output } from '../output.js';
 import type { DraftedPost } from './draft-post.js';
 import { type Insertion, insertBlocks } from './insert-blocks.js';
@@ -29,14 +31,23 @@ function hindrances({ versions, path, source, isUtf8 }: DraftedPost): string[] {
     return [
       `${path} holds characters that are not UTF-8, which writing would change. Save it as UTF-8, or copy the version by hand.`,
     ];
+  const inTheOpen = placesInTheOpen(source);
   return versions.flatMap(({ kitchen, blocks }) => {
     if (blocks.some(({ draft }) => draft.authored.some((each) => each.kitchen === kitchen)))
       return [
         `${path} has a version for \`${kitchen}\` already. Take it out first, or compare it with what is printed without \`--write\`.`,
       ];
-    const inside = blocks.some(({ draft }) => !beginsLine(draft.native.position?.start.offset ?? -1, source));
+    const inside = blocks.some(({ draft }) => {
+      const start = draft.native.position?.start.offset ?? -1;
+      return !beginsLine(start, source) && !inTheOpen.has(start);
+    });
     return inside ? [`In ${path} a block stands inside a list or a quotation. Copy the version by hand.`] : [];
   });
+}
+
+/** Where the blocks begin that stand in nothing else: up to three spaces in, as Markdown lets them. */
+function placesInTheOpen(source: string): Set<number | undefined> {
+  return new Set(parsePost(new VFile(source)).children.map(({ position }) => position?.start.offset));
 }
 
 function beginsLine(offset: number, source: string): boolean {
