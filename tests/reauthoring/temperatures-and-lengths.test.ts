@@ -129,6 +129,7 @@ describe('a further quantity of a line', () => {
     { line: '2 carrots, cut into 2-inch pieces', becomes: '2 carrots, cut into 5 cm pieces' },
     { line: '2 carrots, cut into 1 by 4-inch strips', becomes: '2 carrots, cut into 2.5 cm by 10 cm strips' },
     { line: '2 carrots, cut into ½-inch (1 cm) dice', becomes: '2 carrots, cut into 1 cm dice' },
+    { line: '1 celery root, in 1-inch (2.5 cm) cubes', becomes: '1 celeriac, in 2.5 cm cubes' },
     { line: '2 carrots, in 2-inch/5-cm chunks', becomes: '2 carrots, in 5-cm chunks' },
     { line: '2 carrots, cut into 5 mm slices', becomes: '2 carrots, cut into 5 mm slices' },
     { line: '2 (3-inch) cinnamon sticks', becomes: '2 × 7.5 cm cinnamon sticks' },

@@ -1,6 +1,7 @@
 import type { Exact } from '../../exact.js';
 import { inSmallerUnit } from '../quantity/add-up.js';
 import { isMeasured, readStatement, type Statement } from '../quantity/statement.js';
+import { readUnit } from '../quantity/unit-reading.js';
 import type { Quantity } from '../reading.js';
 import { isLengthUnit, type KitchenUnits } from '../size.js';
 import type { Tokens } from '../token/token.js';
@@ -145,6 +146,8 @@ function isCredible(tokens: Tokens, statement: Statement, claim: Claim): boolean
   const units = context.amounts?.map((amount) => amount.unit) ?? [head.unit];
   if (isOr && !(measured && unit !== head.unit && (!worded || (statement.approx && named)))) return false;
   if (isLengthUnit(unit) && (worded || isMeasured(head.unit) || kind === 'words')) return false;
+  // `1 loaf bread, cut into 1-inch (2.5 cm) cubes`: the length before it again.
+  if (isLengthUnit(unit) && standsBehindLength(tokens, statement.start)) return false;
   // `12 corn tortillas (6-inch)`: the size of each, and no total.
   if (isLengthUnit(unit) && head.unit === 'count' && head.low.gt(1)) return false;
   if (quantity.unitWord === null && !(worded && (named || (head.unit !== 'count' && isSizeBehind(tokens, statement)))))
@@ -154,6 +157,11 @@ function isCredible(tokens: Tokens, statement: Statement, claim: Claim): boolean
   if (kind !== 'bracket' && !measured) return false;
   if (kind === 'comma' && quantity.article) return false;
   return isNear(head, statement, context.kitchen);
+}
+
+function standsBehindLength(tokens: Tokens, start: number): boolean {
+  const before = tokens.word(start - 1) === '(' ? readUnit(tokens, start - 2, { afterNumber: true }) : null;
+  return before !== null && isLengthUnit(before.unit) && before.next === start - 1;
 }
 
 function isSizeBehind(tokens: Tokens, statement: Statement): boolean {
