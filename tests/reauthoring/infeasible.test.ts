@@ -12,6 +12,7 @@ import {
 } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 import { type Post, recipeOf } from './recipe-of.js';
+import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
 
 interface Asked {
@@ -232,4 +233,17 @@ test('a weight of something unknown stays a weight where there is no scale, and 
   expect(result.infeasible).toBeNull();
   const [pods] = result.version.parts[0]?.lines ?? [];
   expect(pods && applyEdits(pods.line.text, pods.edits)).toBe('3½ oz sea purslane pods');
+});
+
+test('another food that would help says the allergens that it adds', () => {
+  const gone = soldAs([], { sold: false });
+  const glaze = foodOf({ us: soldAs([{ size: 100 }]), any: gone }, { id: 'gloop', allergens: ['soya'] });
+  const other = foodOf({ any: soldAs([{ size: 100 }]) }, { id: 'marsh gloop', allergens: ['nuts', 'soya'] });
+  const result = reauthor(
+    recipeOf({ kitchen: 'us', lines: ['100 g gloop'] }, larderOf(glaze, other)),
+    'uk',
+    larderOf(glaze, other),
+  );
+  if (isRefusal(result)) throw new RangeError(result.kind);
+  expect(result.infeasible?.leastChange).toMatchObject([{ kind: 'food', allergens: ['nuts'] }]);
 });

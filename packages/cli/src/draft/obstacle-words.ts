@@ -119,8 +119,11 @@ export function changeWords(change: Change, kitchen: Kitchen): string {
       const { food, size, unit } = change;
       return `if there are packs of about ${size} ${unit} of ${nameIn(food, kitchen.id).many} in ${kitchen.adjective} shops, add one to the site's larder file`;
     }
-    case 'food':
-      return `name ${nameIn(change.instead, kitchen.id).many} instead of ${wordFor(change.line)}, which ${kitchen.adjective} shops sell, or give ${wordFor(change.line)} a stand-in in the site's larder file`;
+    case 'food': {
+      const { allergens } = change;
+      const adds = allergens.length === 0 ? '' : ` (it adds ${allergens.join(' and ')}: an allergen)`;
+      return `name ${nameIn(change.instead, kitchen.id).many} instead of ${wordFor(change.line)}, which ${kitchen.adjective} shops sell${adds}, or give ${wordFor(change.line)} a stand-in in the site's larder file`;
+    }
     case 'weight':
       return `give the weight of ${wordFor(change.line)} in its native line, as in \`${nativeWords(change) ?? ''} (${change.grams} g)\``;
     case 'own-version':

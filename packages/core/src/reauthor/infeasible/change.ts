@@ -30,7 +30,8 @@ export type Change =
     }
   | { kind: 'half-pack'; line: Line; food: Food }
   | { kind: 'pack-size'; line: Line; food: Food; size: Exact; unit: 'g' | 'oz' }
-  | { kind: 'food'; line: Line; food: Food; instead: Food }
+  /** Allergens that the other food adds. */
+  | { kind: 'food'; line: Line; food: Food; instead: Food; allergens: string[] }
   | {
       kind: 'weight';
       line: Line;

@@ -1,5 +1,6 @@
 import { stateOne } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
+import { allergensAdded } from '../../food/allergens.js';
 import type { Line } from '../../recipe/recipe.js';
 import { type GuardedRatio, guards } from '../ratio/constraint.js';
 import type { Demand } from '../search/demand.js';
@@ -86,7 +87,7 @@ function otherFoods(line: Line, searched: Searched): Candidate[] {
       : [{ change, asks: asks.weight, make: (made: SearchInput) => withLine(made, weighed) }];
   }
   return soldLike(food, context).map((instead, at) => ({
-    change: { kind: 'food', line, food, instead },
+    change: { kind: 'food', line, food, instead, allergens: allergensAdded(food, [instead], context.foods) },
     asks: asks.food + at / 100,
     make: (made) => withLine(made, { ...line, food: instead }),
   }));
