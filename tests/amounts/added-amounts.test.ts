@@ -43,6 +43,7 @@ describe('what is added to an amount before the food is named', () => {
     ['1 (15-oz) can black beans plus 2 tbsp water', 1],
     ['1 (14-oz) can coconut milk, plus ¼ cup for serving', 1],
     ['1 can tomatoes and 2 tbsp', 1],
+    ['1 (1-inch) piece ginger, plus 1 tsp grated', 1],
   ] as const)('stays where it is in %s', ([line, further]) => {
     const reading = readLine(line);
     expect(reading.plus).toBeUndefined();
@@ -64,6 +65,20 @@ describe('other packs of as much', () => {
     expect(amounts(reading)).toHaveLength(1);
     expect(reading.food?.text).toContain('tomatoes');
     expect(rest(reading)).toMatch(/^(?:diced |crushed |chopped )?tomatoes$/);
+  });
+
+  test.for([
+    '1 cup (one 8-oz can) tomato sauce',
+    '2½ cups (from 1 (20-oz) can) tomato sauce',
+    '1 cup (8 oz) tomato sauce',
+  ])('in a bracket behind a cup, %s', (line) => {
+    const reading = readLine(line);
+    expect(reading.pack).toBeNull();
+    expect(reading.food?.text).toBe('tomato sauce');
+  });
+
+  test('fall away behind a cup', () => {
+    expect(rest(readLine('1 cup (one 8-oz can) tomato sauce'))).toBe('tomato sauce');
   });
 
   test('are no other food', () => {

@@ -1,13 +1,16 @@
 import { readLine, statedIn } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 
-describe('how full a spoon is, said behind it', () => {
+describe('how full a spoon is, said apart from it', () => {
   test.for([
     ['1 tbsp heaping peanut butter', 'heaping', 'peanut butter'],
     ['2 tbsp (heaped) cocoa powder', 'heaped', 'cocoa powder'],
     ['3 tbsp plain flour, heaped', 'heaped', 'plain flour'],
     ['1 tsp ground cumin, rounded, toasted', 'rounded', 'ground cumin, toasted'],
     ['1 cup (scant) buttermilk', 'scant', 'buttermilk'],
+    ['scant ½ cup oil', 'scant', 'oil'],
+    ['a scant ½ cup oil', 'scant', 'oil'],
+    ['heaping ½ cup sugar', 'heaping', 'sugar'],
     ['2 heaped tbsp honey', 'heaped', 'honey'],
   ] as const)('%s', ([line, fill, rest]) => {
     const reading = readLine(line);

@@ -89,6 +89,8 @@ describe('what a line counts beside its first food is weighed, bought and worded
   test('what is told otherwise is of the food behind it', () => {
     const [line] = linesOf(drafted(['1 packet yeast dissolved in ¼ cup water and 1 tsp sugar'], 'us', 'uk'));
     expect(line === undefined ? '' : textOf(line)).toContain('dissolved in 60 ml water and 1 tsp');
+    const [beans] = linesOf(drafted(['1 (15-oz) can chickpeas, plus ¼ cup of their liquid'], 'us', 'uk'));
+    expect(beans === undefined ? '' : textOf(beans)).toContain('plus 60 ml of their liquid');
   });
 
   test('what is said of the last one is not said of the first', () => {

@@ -23,8 +23,9 @@ function addsMore(word: string): boolean {
 }
 
 /** Whether an amount counts packs of the shop. */
-export function countsPacks({ pack, unit }: Pick<LineAmount, 'unit'> & { pack: unknown }): boolean {
-  return pack !== null || unit === 'can' || unit === 'tin' || unit === 'packet';
+export function countsPacks({ pack, unit }: Pick<LineAmount, 'unit'> & { pack: { word: string } | null }): boolean {
+  // A piece of ginger is no pack.
+  return (pack !== null && pack.word !== '') || unit === 'can' || unit === 'tin' || unit === 'packet';
 }
 
 /** `plus 2 tbsp (30 g)` at an index; null where what is added is neither measured nor in packs. */

@@ -98,7 +98,11 @@ export class LineDraft {
     if (first === undefined || found === null) return;
     this.amounts = [{ ...first, fill: found.fill }, ...others];
     this.take(found.start, found.next);
-    this.addSpan(this.spanWithBlank(found.start, found.next));
+    const [stretch, ...rest] = this.spans;
+    const { start } = this.span(found.start, found.next);
+    // Before the number it makes one stretch with it.
+    if (stretch !== undefined && start < stretch.start) this.spans = [{ start, end: stretch.end }, ...rest];
+    else this.addSpan(this.spanWithBlank(found.start, found.next));
   }
 
   /** Joins a stretch to the one before where only blanks lie between. */

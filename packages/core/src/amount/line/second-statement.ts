@@ -48,13 +48,15 @@ function readJoined(tokens: Tokens, at: number, head: LineAmount, kitchen: Kitch
   return [stateAgain(statement, { start: at, next, about })];
 }
 
-/** `or 2 (14.5-oz) cans`, in a bracket or not: other packs that hold as much, of which nothing is converted. */
+/** `or 2 (14.5-oz) cans`, in a bracket or not, `(one 8-oz can)`: other packs that hold as much, of which nothing is converted. */
 function readOtherPacks(tokens: Tokens, at: number, head: LineAmount, kitchen: KitchenUnits): SecondStatement[] | null {
   const close = tokens.word(at) === '(' ? (tokens.partner[at] ?? -1) : -1;
-  const joint = close > at ? at + 1 : at;
-  const sign = tokens.word(joint);
-  if ((sign !== 'or' && sign !== '/') || head.pack === null || head.pack.word === '') return null;
-  const other = readLineAmount(tokens, joint + 1, kitchen);
+  const inside = close > at ? at + 1 : at;
+  const sign = tokens.word(inside);
+  const isOr = (sign === 'or' || sign === '/') && head.pack !== null && head.pack.word !== '';
+  const isAgain = close > at && isMeasured(head.unit);
+  if (!isOr && !isAgain) return null;
+  const other = readLineAmount(tokens, isOr ? inside + 1 : inside, kitchen);
   if (other === null || other.pack === null || other.pack.word === '' || other.statement.quantity.bare) return null;
   if (close > at && other.next !== close) return null;
   const { low, high, unit, approx, first } = other;

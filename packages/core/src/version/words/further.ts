@@ -22,6 +22,7 @@ export function foodOfFurther({ span }: Quantity, line: Line, { foods, native }:
   // `¼ cup water and 1 tsp sugar` is of water.
   const words = (behind.split(/ (?:and|plus|\+|&) (?=[\p{Nd}\p{No}])/u)[0] ?? '').trim().replace(/^of /i, '');
   if (words === '') return line.food;
+  if (/\b(?:liquid|juices?|brine|syrup)\b/i.test(words)) return findFood(words, foods, native.id);
   const named = findFood(words, foods, native.id);
   return /[\s,(]or$/i.test(before) ? named : (named ?? line.food);
 }
