@@ -5,7 +5,7 @@ import { withoutMark } from 'remark-retare';
 import { loadSite } from '../load-site.js';
 import type { Output } from '../output.js';
 import { postFiles } from '../post-files.js';
-import type { ReadLine } from '../read/line-read.js';
+import type { ReadLine } from '../read/read-line.js';
 import { type ReadReport, readReport } from '../read/read-report.js';
 
 interface ReadOptions {

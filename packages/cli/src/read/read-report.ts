@@ -4,8 +4,8 @@ import type { Larder, Settings } from '@retare/larder';
 import type { Root } from 'mdast';
 import { matterOf, type RecipeReading, readPlainPost, readPost } from 'remark-retare';
 import { VFile } from 'vfile';
-import { lineOf, type ReadLine, withUnsettled } from './line-read.js';
 import { foundValue, mentionValues, type ReadMention } from './mention-values.js';
+import { lineOf, type ReadLine, withUnsettled } from './read-line.js';
 
 /** What was understood of a post. */
 export interface ReadReport {

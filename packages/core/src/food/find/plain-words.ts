@@ -1,5 +1,5 @@
 import type { Food } from '../food.js';
-import { hasNameWord, isFreshProduce, isOnlyTinned, isRaw, soldIn } from './traits.js';
+import { comesIn, hasNameWord, isFreshProduce, isOnlyTinned, isRaw } from './traits.js';
 
 const list = (words: string): string[] => words.split(/\s+/).filter((word) => word !== '');
 
@@ -27,7 +27,7 @@ const always: ReadonlySet<string> = new Set(
 /** Whether a word that was left out may be left out before a food; `said` is every word of the phrase. */
 type Fits = (food: Food, said: ReadonlySet<string>, unmeasured: boolean) => boolean;
 
-const inTins: Fits = (food) => soldIn(food, 'can', 'tin', 'jar');
+const inTins: Fits = (food) => comesIn(food, 'can', 'tin', 'jar');
 /** Sold by the sprig, the head or the bunch, and not by the piece: grape leaves are no grapes. */
 const leafy: Fits = ({ pieces }) => {
   const has = (...units: string[]): boolean => pieces.some(({ unit }) => units.includes(unit));
@@ -41,7 +41,7 @@ const keepsDry: Fits = (food) =>
   ((food.role === 'bulk' || food.role === 'seasoning') &&
     food.keeps.where === 'cupboard' &&
     !food.pours &&
-    !soldIn(food, 'can', 'tin') &&
+    !comesIn(food, 'can', 'tin') &&
     !food.pieces.some(({ unit }) => food.role === 'seasoning' || unit === 'count'));
 
 /** What is toasted stays what it is, but for meat, which is cooked, and for a jar of mustard. */

@@ -1,7 +1,7 @@
 import type { Food } from '../food.js';
 
 /** Whether some kitchen's shops sell a food in such a container. */
-export function soldIn({ sold }: Food, ...words: readonly string[]): boolean {
+export function comesIn({ sold }: Food, ...words: readonly string[]): boolean {
   return Object.values(sold).some(({ packs }) => packs.some(({ word }) => words.includes(word)));
 }
 

@@ -1,7 +1,7 @@
 import type { LineReading } from '../../amount/reading.js';
 import { gramsIn, isMassUnit } from '../../amount/size.js';
 import type { Affix, Measured } from '../find/speech.js';
-import { isLoose, isOnlyTinned, isRaw, soldIn } from '../find/traits.js';
+import { comesIn, isLoose, isOnlyTinned, isRaw } from '../find/traits.js';
 import { saidOfFood } from './said-of-food.js';
 
 const wrappers = new Set(['can', 'tin', 'jar']);
@@ -35,7 +35,7 @@ export function asMeasured(reading: LineReading): Measured[] {
     /\b(?:canned|tinned|jarred)\b/i.test(saidOfFood(reading))
   ) {
     // `1 can chicken` is not the chicken of the counter.
-    return measured([canned], (each) => (isRaw(each) || isLoose(each)) && !soldIn(each, 'can', 'tin', 'jar'));
+    return measured([canned], (each) => (isRaw(each) || isLoose(each)) && !comesIn(each, 'can', 'tin', 'jar'));
   }
   if (spoons.has(unit) && /bouillon/i.test(food?.text ?? '')) return measured([powder]);
   const said = saidOfFood(reading);

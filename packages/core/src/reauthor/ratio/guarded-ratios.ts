@@ -1,7 +1,7 @@
 import type { Food, Role } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
+import { isOptional } from '../../recipe/is-optional.js';
 import type { Line, Recipe } from '../../recipe/recipe.js';
-import { isOptional } from '../../version/beside.js';
 import type { Demand } from '../search/demand.js';
 import type { RatioLimits, Weights } from '../weights.js';
 import type { GuardedRatio, Mass, Side } from './constraint.js';

@@ -1,6 +1,6 @@
 import type { Line, Recipe } from '../../recipe/recipe.js';
+import { saidOfAll } from '../../recipe/said-of-all.js';
 import { sentencesOf } from '../../recipe/sentences.js';
-import { saidOfAll } from '../../version/said-of-all.js';
 
 /** What a cook does with a food that is no part of the dough or batter. */
 const apart = new RegExp(

@@ -1,5 +1,5 @@
 import type { Ingredients, Line, Recipe } from '../../recipe/recipe.js';
-import { saidOfAll } from '../said-of-all.js';
+import { saidOfAll } from '../../recipe/said-of-all.js';
 
 /** Said in an ingredient line: the egg goes onto the dough, not into it. */
 const onto =

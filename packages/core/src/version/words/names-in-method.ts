@@ -1,6 +1,6 @@
 import { areSpeltAlike } from '../../food/spelling.js';
 import type { Line } from '../../recipe/recipe.js';
-import { servedBy } from '../foods-in.js';
+import { servedBy } from '../line/foods-in.js';
 import type { Edit, VersionLine, VersionPart, VersionSteps } from '../version.js';
 import { hasWords } from './has-words.js';
 

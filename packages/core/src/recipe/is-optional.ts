@@ -1,4 +1,4 @@
-import type { Line } from '../recipe/recipe.js';
+import type { Line } from './recipe.js';
 
 /** What is served beside the dish. */
 const beside = /\b(?:to serve|for serving|to garnish|for garnish|for garnishing|for the table)\b/;

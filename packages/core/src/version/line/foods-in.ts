@@ -1,5 +1,5 @@
-import { statedIn } from '../amount/stated.js';
-import type { FurtherFood, VersionLine } from './version.js';
+import { statedIn } from '../../amount/stated.js';
+import type { FurtherFood, VersionLine } from '../version.js';
 
 /** All foods that a line has in a version, its first one first. */
 export function foodsIn(line: VersionLine): FurtherFood[] {

@@ -1,4 +1,4 @@
-import type { Line } from '../recipe/recipe.js';
+import type { Line } from './recipe.js';
 
 /** Words that take a part of the line aside: `2 eggs, plus 1 for brushing`, `3 eggs (1 for the glaze)`. A spoonful of milk does not. */
 const aside =
