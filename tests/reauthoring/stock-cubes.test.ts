@@ -16,3 +16,22 @@ test.for([
   expect(result.infeasible).toBeNull();
   expect(result.version.parts.flatMap((part) => part.lines.map(textOf))[0]).toBe(becomes);
 });
+
+test.for([
+  ['2 chicken stock cubes', '3 chicken stock cubes'],
+  ['1 vegetable stock cube', '1 vegetable stock cube'],
+  ['2 flour tortillas', '3 flour tortillas'],
+] as const)('what comes several in a box stays whole in a larger batch: %s', ([line, becomes]) => {
+  // 500 g of mince come in packs of 500 g there, 400 g of them in none: the batch is a quarter larger. Common practice, no source.
+  const lines = ['400 g lamb mince', line, '400 g potatoes', '4 carrots'];
+  const result = reauthor({ ...recipeOf({ kitchen: 'uk', lines }), anchor: 'lamb mince' }, 'eu', setting);
+  if (isRefusal(result)) throw new Error(result.kind);
+  expect(result.version.batchFactor.toString()).toBe('1.25');
+  expect(result.version.parts.flatMap((part) => part.lines.map(textOf))[1]).toBe(becomes);
+});
+
+test('half a stock cube is one where its author halves it', () => {
+  const result = reauthor(recipeOf({ kitchen: 'uk', lines: ['½ chicken stock cube', '2 carrots'] }), 'eu', setting);
+  if (isRefusal(result)) throw new Error(result.kind);
+  expect(result.version.parts.flatMap((part) => part.lines.map(textOf))[0]).toBe('½ chicken stock cube');
+});

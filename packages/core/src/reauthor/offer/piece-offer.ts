@@ -39,7 +39,14 @@ function farOff({ choices }: Offer, { quantity }: Demand): number {
 /** Units of which a cook takes a half. */
 const halved: ReadonlySet<string> = new Set(['count', 'bunch', 'head']);
 
-/** Whole pieces, and halves of what an author halves or has two of at most. */
+/** Whether shops sell several in a box: a stock cube, a roll, a tortilla is used whole. A leaf of gelatine is cut with scissors. */
+function isBoxed({ food }: Demand, sold: Sold | null): boolean {
+  return (
+    food?.role !== 'gelling' && (sold?.packs.some(({ unit, size }) => unit === 'count' && size.greaterThan(1)) ?? false)
+  );
+}
+
+/** Whole pieces, and halves of what an author halves, or has two of at most where it is bought by itself. */
 export function pieceOffer(demand: Demand, sold: Sold | null, context: OfferContext): Offer {
   const written = statedIn(demand.reading);
   const term = written?.statements[0]?.[0];
@@ -49,7 +56,8 @@ export function pieceOffer(demand: Demand, sold: Sold | null, context: OfferCont
   const { kitchen } = context;
   const pack = isSizedPieces(written, demand.food, kitchen) ? pieceSizeIn(written, kitchen) : written.pack;
   const each = demand.quantity / native;
-  const step = halved.has(term.unit) && (native <= 2 || !term.low.isInteger()) ? 0.5 : 1;
+  const halves = !term.low.isInteger() || (native <= 2 && !isBoxed(demand, sold));
+  const step = halved.has(term.unit) && halves ? 0.5 : 1;
   // The author's own count comes first: it keeps its words, and its quarters.
   const leftOf = (count: number, size: number): number =>
     leftoverOfPieces(count, term.unit, size, demand, sold, context.weights);
