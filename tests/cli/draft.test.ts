@@ -148,6 +148,12 @@ describe('retare draft', () => {
     expect(out).not.toMatch(/^pan +version/mu);
   });
 
+  test('leaves a number of pans that is kept where the author has it', async () => {
+    const { out } = await draft(bake('Divide between two :pan[9 in] round cake pans and bake.'), '--for', 'uk');
+    expect(blocksIn(out)[1]).toContain('Divide between two :pan[23 cm] round cake pans and bake.');
+    expect(rowsIn(out).at(-1)?.[1]).toBe('2 × (23 cm)');
+  });
+
   test('uses one pan in the method and in the reasons, wherever the author names it', async () => {
     const { out } = await draft(
       bake('Line a :pan[9×5 in]{depth="2.5 in"} loaf pan. Pour into the :pan[5 × 9-inch] pan and bake.'),

@@ -63,7 +63,7 @@ function annotation(node: TextDirective, own: VersionMention, context: MethodCon
   if (own.mention.kind === 'amount' && !statesAmount(text, context.version)) return [{ type: 'text', value: text }];
   const copy = copyNode(node, () => undefined);
   if (text !== own.mention.text) copy.children = [{ type: 'text', value: text }];
-  const attributes = attributesOf(own, context);
+  const attributes = attributesOf(node, own, context);
   for (const [key, value] of Object.entries(attributes)) copy.attributes = { ...copy.attributes, [key]: value };
   return [copy];
 }
@@ -92,12 +92,17 @@ function statesAmount(text: string, { kitchen }: Version): boolean {
   return amounts.length > 0 || doubt !== null;
 }
 
-function attributesOf({ mention, pan }: VersionMention, context: MethodContext): Record<string, string> {
+function attributesOf(
+  node: TextDirective,
+  { mention, pan }: VersionMention,
+  context: MethodContext,
+): Record<string, string> {
   if (mention.kind === 'pan') {
+    const saidBefore = node.attributes?.count == null && pan?.count === panCount(mention);
     return {
       ...(mention.depth === null || pan?.rim == null ? {} : { depth: writeTerm(pan.rim) }),
-      // Where the author says no number here, it stands in the label.
-      ...(mention.count === null ? {} : { count: String(pan?.count ?? mention.count) }),
+      // Where the author says no number here, it stands in the label, or in the words before it as long as it is kept.
+      ...(mention.count === null || saidBefore ? {} : { count: String(pan?.count ?? mention.count) }),
     };
   }
   if (mention.kind !== 'amount' || mention.of === null) return {};
