@@ -83,7 +83,12 @@ describe('a yield of another batch', () => {
     { makes: 'a dozen muffins', becomes: 'about 11 muffins', by: '11.3' },
     { makes: '2 loaves', becomes: '2 loaves, each a little smaller', by: 'and not one' },
     { makes: '2 lb loaf', becomes: '900 g loaf, a little smaller', by: 'of that tin' },
-    { makes: '1 loaf (16 slices)', becomes: '1 loaf (about 15 slices), a little smaller', by: '15.05 slices' },
+    { makes: '1 loaf (16 slices)', becomes: '1 loaf, a little smaller (about 15 slices)', by: '15.05 slices' },
+    {
+      makes: 'two 9-inch cakes, 16 slices',
+      becomes: 'two 23 cm cakes, each a little smaller, about 15 slices',
+      by: '15.05',
+    },
     { makes: '6 cakes', becomes: 'about 5 cakes', by: '5.6: so many are pieces' },
     { makes: 'Serves 4 to 6', becomes: 'Serves about 3–5', by: '3.8 to 5.6' },
     { makes: '12 bars; they keep 5 days', becomes: 'about 11 bars; they keep 5 days', by: 'a day is no piece' },

@@ -138,9 +138,9 @@ function isHyphened(tokens: Tokens, next: number): boolean {
   return dash.lower === '-' && !dash.gap && !behind.gap && behind.kind === 'word';
 }
 
-/** Whether a text names one of the things of which a dish makes one. */
-export function saysWhole(text: string): boolean {
-  return tokenize(text).list.some(({ lower }) => wholes.has(lower));
+/** Where the first of the things of which a dish makes one ends, from an offset of the text; null where it names none. */
+export function wholeBehind(text: string, from: number): number | null {
+  return tokenize(text).list.find(({ lower, start }) => start >= from && wholes.has(lower))?.end ?? null;
 }
 
 /** Whether the noun behind a number is one of the wholes; sizes and brackets between them are passed. */

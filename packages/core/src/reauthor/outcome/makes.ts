@@ -1,4 +1,4 @@
-import { readYield, saysWhole, type YieldPart } from '../../amount/mention/read-yield.js';
+import { readYield, wholeBehind, type YieldPart } from '../../amount/mention/read-yield.js';
 import type { PanReading } from '../../amount/reading.js';
 import { centimetresIn, isLengthUnit, millilitresIn } from '../../amount/size.js';
 import type { MassUnit, VolumeUnit } from '../../amount/unit.js';
@@ -32,9 +32,8 @@ const mostWholes = 4;
 export function makesAt(makes: string | null, version: YieldOf): string | null {
   if (makes === null) return makes;
   const parts = readYield(makes);
-  const edits = parts.flatMap((part) => editFor(part, makes, version));
-  const text = edits.length === 0 ? makes : applyEdits(makes, edits).replace(articles, articleFor);
-  return `${text}${aLittle(parts, makes, version.batch)}`;
+  const edits = [...parts.flatMap((part) => editFor(part, makes, version)), ...aLittle(parts, makes, version.batch)];
+  return edits.length === 0 ? makes : applyEdits(makes, edits).replace(articles, articleFor);
 }
 
 const articles = /\b([aA])n? (?=(\d{1,4}))/g;
@@ -144,11 +143,15 @@ function aboutBefore({ approx, span }: YieldPart, makes: string): string {
   return approx || /\b(?:about|around) ?$/i.test(makes.slice(Math.max(0, span.start - 8), span.start)) ? '' : 'about ';
 }
 
-function aLittle(parts: readonly YieldPart[], makes: string, batch: Exact): string {
-  const isOff = batch.minus(1).abs().greaterThan('0.05');
+/** What is said of a loaf or cake that is made larger or smaller, where its clause ends: `1 loaf, a little smaller (about 15 slices)`. */
+function aLittle(parts: readonly YieldPart[], makes: string, batch: Exact): Edit[] {
+  if (batch.minus(1).abs().lessThanOrEqualTo('0.05')) return [];
   const kept = parts.filter((part) => part.kind === 'count' && part.whole && staysAsMany(part, batch));
-  const isAlone = parts.every(({ kind }) => kind === 'size' || kind === 'each') && saysWhole(makes);
-  if (!isOff || (kept.length === 0 && !isAlone)) return '';
+  const isAlone = parts.every(({ kind }) => kind === 'size' || kind === 'each');
+  const noun = wholeBehind(makes, kept[0]?.span.end ?? 0);
+  if (noun === null || (kept.length === 0 && !isAlone)) return [];
+  const end = noun + (/[,;(]/.exec(makes.slice(noun))?.index ?? makes.length - noun);
+  const at = makes.slice(0, end).trimEnd().length;
   const several = kept.some((part) => part.low.greaterThan(1)) ? 'each ' : '';
-  return `, ${several}a little ${batch.greaterThan(1) ? 'larger' : 'smaller'}`;
+  return [{ start: at, end: at, text: `, ${several}a little ${batch.greaterThan(1) ? 'larger' : 'smaller'}` }];
 }
