@@ -37,6 +37,10 @@ describe('an amount of each of several foods', () => {
     ['¼ cup each of soy sauce and honey', 'uk', '60 ml soy sauce and 85 g honey'],
     ['1 tsp each kosher salt and pepper', 'uk', '½ tsp fine sea salt and 1 tsp pepper'],
     ['1 each red and green bell pepper', 'au', '1 each red and green capsicum'],
+    ['salt and pepper, ¼ tsp each', 'uk', 'salt and pepper, ¼ tsp each'],
+    ['milk and cream, ½ cup each', 'uk', 'milk and cream, 120 ml each'],
+    ['flour and sugar, 1 cup each', 'uk', '125 g flour and 200 g granulated sugar'],
+    ['kosher salt and pepper, 1 tsp each', 'uk', '½ tsp fine sea salt and 1 tsp pepper'],
   ] as const)('%s in %s is %s', ([line, to, becomes]) => {
     const drawn = drafted(line, 'us', to);
     expect(textOf(drawn)).toBe(becomes);

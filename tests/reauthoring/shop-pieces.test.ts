@@ -19,6 +19,7 @@ describe('a block is that of the author’s shops', () => {
     ['½ block feta', 'uk', 'eu', '100 g feta'],
     ['1 block butter', 'uk', 'eu', '1 × 250 g block butter'],
     ['1 sheet puff pastry', 'au', 'uk', '1 × 375 g sheet puff pastry'],
+    ['1 box (17.3 oz) puff pastry sheets', 'us', 'eu', '2 × 275 g sheets puff pastry'],
     ['1 log goat cheese', 'us', 'uk', '1 × 125 g log goat’s cheese'],
   ] as const)('%s from %s in %s is %s', ([line, from, to, becomes]) => {
     const straight = (text: string): string => text.replaceAll('’', "'");

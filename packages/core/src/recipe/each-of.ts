@@ -10,6 +10,8 @@ import type { Line } from './recipe.js';
 const each = /^\s{1,3}each(?:\s{1,3}of\b|:)?\s{1,3}/iu;
 const between = /\s{0,3}[,;]\s{0,3}(?:(?:and|&)\s{1,3})?|\s{1,3}(?:and|&)\s{1,3}/giu;
 
+const eachAlone = /^\s{1,3}each\b/iu;
+
 /** Nobody lists more foods of one amount. */
 const mostListed = 8;
 
@@ -25,10 +27,12 @@ export function eachOf(line: Line, kitchen: Kitchen, foods: Foods): Line | null 
   const { text, reading, key } = line;
   const [amount] = reading.amountSpans;
   if (amount === undefined || reading.food === null || reading.pack !== null) return null;
-  const word = each.exec(text.slice(amount.end));
+  // `salt and pepper, ¼ tsp each`
+  const isBehind = reading.food.span.end <= amount.start;
+  const word = (isBehind ? eachAlone : each).exec(text.slice(amount.end));
   if (word === null) return null;
   const from = amount.end + word[0].length;
-  const spans = piecesOf(text, { start: from, end: reading.food.span.end });
+  const spans = piecesOf(text, { start: isBehind ? reading.food.span.start : from, end: reading.food.span.end });
   if (spans.length < 2 || spans.length > mostListed) return null;
   const lines = spans.map((span) => lineOfPiece(span, spans, line, kitchen, foods));
   if (lines.some((one) => one === null)) return null;

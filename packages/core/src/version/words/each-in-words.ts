@@ -19,12 +19,24 @@ export function eachInWords(parts: readonly VersionLine[], kitchen: Kitchen): Ed
     const [span] = part.line.reading.amountSpans;
     const text = texts[at] ?? '';
     const apart = at === 0 && !isSame ? [{ ...each, text: ' ' }] : [];
-    // A stand-in's words state its amount themselves.
-    if (span === undefined || part.food !== part.line.food) return [...part.edits, ...apart];
+    // The words of several foods that stand in for one state their amounts themselves.
+    if (span === undefined || part.also.length > 0) return [...part.edits, ...apart];
     const others = part.edits.filter((edit) => !isAmount(edit, part));
+    const { name } = part.line;
+    // `flour and sugar, 1 cup each` has its amount behind: told apart, each goes before its food.
+    if (at === 0 && !isSame && name !== null && name.span.start < span.start)
+      return [
+        { start: name.span.start, end: name.span.start, text: `${text} ` },
+        { start: commaBefore(part, span.start), end: each.end, text: '' },
+        ...others,
+      ];
     if (at === 0) return [{ ...span, text }, ...apart, ...others];
     return isSame ? others : [{ ...span, text: `${text} ` }, ...others];
   });
+}
+
+function commaBefore({ line: { text } }: VersionLine, at: number): number {
+  return /,? ?$/.exec(text.slice(0, at))?.index ?? at;
 }
 
 function isAmount({ start, end }: Edit, { line: { reading } }: VersionLine): boolean {

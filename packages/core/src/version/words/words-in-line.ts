@@ -1,7 +1,7 @@
 import type { LineReading, Quantity } from '../../amount/reading.js';
 import { isMassUnit } from '../../amount/size.js';
 import { firstStatement, type Stated, sameStated, statedIn } from '../../amount/stated.js';
-import { writeStated, writeStatement, writeTerm } from '../../amount/write.js';
+import { plural, writeStated, writeStatement, writeTerm } from '../../amount/write.js';
 import type { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import { type HowMany, inNumber, translateName } from '../../food/name.js';
@@ -101,10 +101,18 @@ export function nameInWords(line: Line, stated: Stated | null, kitchen: Kitchen)
   const translated = nameBehindCountWord(line, kitchen) ?? translateName(food, spoken, kitchen.id, howMany(reading));
   const [was, is] = [severalIn(statedIn(reading)), severalIn(stated)];
   const renumbered = was === null || is === null || was === is ? null : inNumber(food, translated ?? written, is);
-  const named = renumbered ?? translated;
+  const named = withoutPiece(renumbered ?? translated ?? written, stated) ?? renumbered ?? translated;
   if (named === null) return [];
   const text = saidOnce(named, line.text.slice(0, span.start), line.text.slice(span.end));
   return [{ start: span.start, end: span.end + saidInBrackets(line.text.slice(span.end), text), text }];
+}
+
+/** `2 × 275 g sheets puff pastry`, whose name had the word already; null where it has none. */
+function withoutPiece(name: string, stated: Stated | null): string | null {
+  const word = stated?.pack?.word ?? '';
+  const at = name.lastIndexOf(' ');
+  const last = name.slice(at + 1).toLowerCase();
+  return word !== '' && at > 0 && (last === word || last === plural(word)) ? name.slice(0, at) : null;
 }
 
 /** `large eggs` are eggs, whose size is worded by itself. */
