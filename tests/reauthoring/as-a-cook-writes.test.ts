@@ -73,6 +73,24 @@ describe('what the author states in two units is read in those of the kitchen', 
   });
 });
 
+// A pound is 453.6 g.
+describe('what a counter weighs by the pound is asked for in quarters and thirds', () => {
+  test.for([
+    ['300 g beef mince', '⅔ lb ground beef'],
+    ['150 g guanciale', '⅓ lb guanciale'],
+    ['350 g minced pork', '¾ lb ground pork'],
+    ['600 g pork shoulder', '1⅓ lb pork shoulder'],
+  ] as const)('%s is %s', ([line, becomes]) => {
+    const [first] = versionOf([line], 'eu', 'us').version.parts.flatMap((part) => part.lines);
+    expect(applyEdits(first?.line.text ?? '', first?.edits ?? [])).toBe(becomes);
+    expect([first?.problems, first?.bought?.leftoverGrams.toNumber()]).toEqual([[], 0]);
+  });
+
+  test('and a cup of it is bought by weight where there is a scale', () => {
+    expect(linesOf(versionOf(['½ cup ground pork'], 'us', 'us-scale'))).toEqual(['¼ lb ground pork']);
+  });
+});
+
 test('flour past the cups that are counted is written in cups, and what pours in quarts', () => {
   expect(linesOf(versionOf(['1.5 kg bread flour'], 'eu', 'us'))[0]).toMatch(/^\d+ cups bread flour$/);
   expect(linesOf(versionOf(['3 l water'], 'eu', 'us'))[0]).toMatch(/quarts water$/);

@@ -38,11 +38,12 @@ export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted): Can
   if (wanted.unit === 'count') return pieces(food, sold, wanted);
   const counter = counterGrams(kitchen);
   // A little less than the counter weighs off is bought as its first step.
-  const isWeighedOff = wanted.unit === 'g' && Math.log(counter / wanted.grams) <= 0.35;
+  const byWeight = wanted.unit === 'g' || (wanted.unit === 'ml' && kitchen.scale !== null && !food.pours);
+  const isWeighedOff = byWeight && Math.log(counter / wanted.grams) <= 0.35;
   // What is sold singly too is weighed off only where there is no scale, and from a pound or so.
   const isHeavy = !sold?.singly || (kitchen.scale === null && !food.pours && wanted.grams >= 4 * counter);
   if (sold?.loose && sold.packs.length === 0 && isWeighedOff && isHeavy)
-    return { list: byTheStep(wanted.grams, counter), setsBatch: false, step: 0 };
+    return { list: offCounter(wanted.grams, kitchen), setsBatch: false, step: 0 };
   return measured(food, kitchen, sold, wanted);
 }
 
@@ -76,8 +77,11 @@ function counterGrams({ counter }: Kitchen): number {
   return Number(counter.step) * (counter.unit === 'lb' ? 453.59237 : 1);
 }
 
-function byTheStep(grams: number, step: number): Candidate[] {
-  return upTo(grams, step, 1).map((size) => ({ grams: size, fixed: 0 }));
+/** Whole steps of the counter, and where it weighs pounds thirds of them, up to 2⅔. */
+function offCounter(grams: number, kitchen: Kitchen): Candidate[] {
+  const third = 453.59237 / 3;
+  const thirds = kitchen.counter.unit === 'lb' ? upTo(grams, third, 1).filter((size) => size < 8.5 * third) : [];
+  return [...upTo(grams, counterGrams(kitchen), 1), ...thirds].map((size) => ({ grams: size, fixed: 0 }));
 }
 
 function wholePacks(food: Food, { packs }: Sold, { grams, unit }: Wanted): Candidates {
@@ -171,7 +175,7 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
     if (kitchen.scale === null && as.unit === 'g' && sold?.loose) {
       const counter = counterGrams(kitchen);
       step = Math.min(step, counter);
-      found.push(...byTheStep(as.grams, counter).map(({ grams }) => ({ grams, fixed: least * awkwardness })));
+      found.push(...offCounter(as.grams, kitchen).map(({ grams }) => ({ grams, fixed: least * awkwardness })));
     }
     if (kitchen.scale === null && as.unit === 'g' && sold !== null) {
       found.push(...byPack(sold, as.grams, least));

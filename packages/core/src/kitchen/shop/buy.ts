@@ -1,7 +1,5 @@
-import { gramsIn } from '../../amount/size.js';
 import { Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
-import type { Kitchen } from '../kitchen.js';
 import { equalPacks } from './equal-packs.js';
 
 /** What to buy for a need, and what remains. */
@@ -15,11 +13,6 @@ export interface Bought {
 /** How a kitchen's shops sell a food; null where the larder says nothing of it. */
 export function soldIn(food: Food, kitchen: string): Sold | null {
   return food.sold[kitchen] ?? food.sold.any ?? null;
-}
-
-/** Grams of one step of what a kitchen's counter weighs off. */
-export function counterStepGrams(kitchen: Kitchen): Exact {
-  return kitchen.counter.unit === 'lb' ? kitchen.counter.step.times(gramsIn('lb')) : kitchen.counter.step;
 }
 
 /** Whether a cook there uses the food only by whole packs or halves. */
@@ -37,14 +30,16 @@ function contentsOf({ whole, grams, drainedGrams }: Pack): Exact {
  *
  * @param grams What the recipe needs, above zero.
  * @param sold How the shops sell the food.
- * @param stepGrams What the counter weighs off, for food sold loose.
+ * @param stepsGrams What the counter weighs off, for food sold loose: the least number of any one of these steps.
  * @returns Null where nothing is known to be sold by weight (singly, from the tap).
  */
-export function buy(grams: Exact, sold: Sold, stepGrams: Exact): Bought | null {
+export function buy(grams: Exact, sold: Sold, ...stepsGrams: readonly Exact[]): Bought | null {
   if (sold.loose) {
-    const steps = grams.dividedBy(stepGrams).toDecimalPlaces(3).ceil();
-    const looseGrams = steps.times(stepGrams);
-    return { packs: [], looseGrams, leftoverGrams: looseGrams.minus(grams) };
+    const looseGrams = Exact.min(
+      ...stepsGrams.map((step) => grams.dividedBy(step).toDecimalPlaces(3).ceil().times(step)),
+    );
+    // Three thirds of a pound are a pound but for the last digit.
+    return { packs: [], looseGrams, leftoverGrams: looseGrams.minus(grams).toDecimalPlaces(12) };
   }
   if (sold.packs.length === 0) return null;
   const { counts, sorted } = leastLeft(grams.toNumber(), sold.packs);

@@ -7,7 +7,8 @@ import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Measure } from '../../kitchen/measure/measure.js';
 import { measuresBy } from '../../kitchen/measure/measures-by.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
-import { counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
+import { counterStepGrams } from '../../kitchen/shop/counter.js';
 import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { stateMeasure } from '../../version/convert/land.js';
 import { stateRange } from '../../version/convert/land-range.js';
@@ -173,7 +174,8 @@ function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   const plain = reading.pack === null && !isCounted(demand) && !(food?.pours === true && isStandIn(demand));
   const dimension = plain ? (dimensionOf(unit) === 'mass' ? 'mass' : 'volume') : food?.pours ? 'volume' : 'mass';
   const marked = marksOn(food, native) !== null;
-  const weighed = dimension === 'mass' ? atLeastOneStep(need, food, kitchen) : need;
+  const isWeighed = dimension === 'mass' || (kitchen.scale !== null && food?.pours === false);
+  const weighed = isWeighed ? atLeastOneStep(need, food, kitchen) : need;
   return { spread: demand.spread, weighed, dimension, food, byWrapper: kitchen.scale !== null && marked };
 }
 

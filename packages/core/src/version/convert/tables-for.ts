@@ -9,7 +9,8 @@ import { measuresBy } from '../../kitchen/measure/measures-by.js';
 import { leastByEye, packMeasures } from '../../kitchen/measure/pack-parts.js';
 import { spoonsOfRange } from '../../kitchen/measure/spoons-of-range.js';
 import { wrapperCuts } from '../../kitchen/measure/wrapper.js';
-import { counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
+import { soldIn } from '../../kitchen/shop/buy.js';
+import { counterStepGrams, counterSteps } from '../../kitchen/shop/counter.js';
 import { isMultiple, onTheMark } from '../judge/is-multiple.js';
 
 /** What has to be measured out. */
@@ -109,7 +110,9 @@ function withoutMarked(tables: readonly Table[]): Table[] {
 /** A weight of a food that is only weighed off at the counter is bought as it will be used. */
 function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitchen): boolean {
   const sold = soldIn(food, kitchen.id);
-  if (!sold?.loose || sold.packs.length > 0 || dimension === 'volume') return false;
+  if (!sold?.loose || sold.packs.length > 0) return false;
+  // A cup of it is weighed where there is a scale, and so at the shop already.
+  if (dimension === 'volume' && (kitchen.scale === null || sold.singly || food.pours)) return false;
   // Potatoes are sold singly too: a scale weighs any weight of them, and without one nobody fills seven cups.
   if (sold.singly && (kitchen.scale !== null || food.pours)) return false;
   const least = counterStepGrams(kitchen).times(sold.singly ? fewestSteps : 1);
@@ -143,18 +146,24 @@ function counterTable(need: Need, food: Food, kitchen: Kitchen): Table[] {
   const sold = soldIn(food, kitchen.id);
   const grams = need.weighed.grams;
   if (sold === null || !sold.loose || grams === null) return [];
-  if (need.dimension === 'volume') return [];
+  if (need.dimension === 'volume' && kitchen.scale === null) return [];
   if (kitchen.scale !== null && !isWeighedByShop(need, food, kitchen)) return [];
-  const step = counterStepGrams(kitchen);
-  const measures: Measure[] = [];
-  const { from, to } = around(grams.dividedBy(step).toNumber());
-  for (let count = from; count <= to; count++) {
-    const value = kitchen.counter.step.times(count);
-    const terms: Term[] = [{ low: value, high: null, unit: kitchen.counter.unit }];
-    measures.push({ way: 'counter', terms, base: 'g', ...sized(step.times(count)), awkwardness: 0 });
-  }
-  return [{ base: 'g', measures }];
+  const { unit } = kitchen.counter;
+  const measures = counterSteps(kitchen).flatMap(({ step, grams: each }, at): Measure[] => {
+    const { from, to } = around(grams.dividedBy(each).toNumber());
+    const counts = Array.from({ length: Math.max(to - from + 1, 0) }, (_, count) => from + count);
+    // Three thirds are a pound, and nobody asks for a third more of many.
+    const asked = at === 0 ? counts : counts.filter((count) => count % 3 !== 0 && count <= mostThirds);
+    return asked.map((count) => {
+      const terms: Term[] = [{ low: step.times(count), high: null, unit }];
+      return { way: 'counter', terms, base: 'g', ...sized(each.times(count)), awkwardness: 0 };
+    });
+  });
+  return [{ base: 'g', measures: measures.sort((one, other) => one.near - other.near) }];
 }
+
+/** Up to 2⅔ lb. */
+const mostThirds = 8;
 
 /** Whole numbers from under half to over twice a need: as far as any batch of it goes. */
 function around(steps: number): { from: number; to: number } {

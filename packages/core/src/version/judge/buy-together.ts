@@ -3,7 +3,8 @@ import { type Stated, stateOne } from '../../amount/stated.js';
 import { Exact, sumOf } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { type Bought, buy, counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
+import { type Bought, buy, soldIn } from '../../kitchen/shop/buy.js';
+import { counterSteps } from '../../kitchen/shop/counter.js';
 import type { PlacedProblem, VersionFood, VersionLine, VersionPart } from '../version.js';
 import { awkwardLeftover } from './judge-buying.js';
 import { amountSpan, writtenAs } from './judge-line.js';
@@ -77,7 +78,7 @@ function purchaseFor(needs: readonly Need[], kitchen: Kitchen): Bought | null {
   const sold = soldIn(first.food, kitchen.id);
   return grams === null || sold === null || first.stated.pack !== null
     ? null
-    : buy(grams, sold, counterStepGrams(kitchen));
+    : buy(grams, sold, ...counterSteps(kitchen).map((each) => each.grams));
 }
 
 function mostOf({ statements }: Stated): Exact {

@@ -3,7 +3,8 @@ import { type Stated, stateOne, statePacks } from '../../amount/stated.js';
 import { Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import { partOfEgg } from '../../kitchen/egg.js';
-import { type Bought, counterStepGrams, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { type Bought, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { counterStepGrams, counterSteps } from '../../kitchen/shop/counter.js';
 import { remainderOf } from '../../kitchen/shop/remainder.js';
 import { isCan } from '../../kitchen/shop/unsized-pack.js';
 import { samePack } from '../convert/whole-packs.js';
@@ -102,8 +103,9 @@ function offStep({ stated, weighed, text, kitchen }: Judged, food: Food, sold: S
   const unit = stated.statements[0]?.[0]?.unit;
   if (!sold.loose || sold.singly || sold.packs.length > 0 || stated.pack !== null) return null;
   if (unit === undefined || !isMassUnit(unit) || weighed.grams === null) return null;
+  const { grams } = weighed;
+  if (counterSteps(kitchen).some((each) => isMultiple(grams, each.grams, onTheMark))) return null;
   const step = counterStepGrams(kitchen);
-  if (isMultiple(weighed.grams, step, onTheMark)) return null;
   const steps = weighed.grams.dividedBy(step);
   const nearest = [steps.floor(), steps.ceil()]
     .filter((count) => !count.isZero())

@@ -10,7 +10,8 @@ import { measuresBy } from '../../kitchen/measure/measures-by.js';
 import { nearestOf } from '../../kitchen/measure/nearest-of.js';
 import { isPartOfPack } from '../../kitchen/measure/pack-parts.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
-import { counterStepGrams, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { counterSteps } from '../../kitchen/shop/counter.js';
 import { equalPacks } from '../../kitchen/shop/equal-packs.js';
 import { land, stateMeasure } from '../convert/land.js';
 import type { Need } from '../convert/tables-for.js';
@@ -85,7 +86,7 @@ function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged):
   if (food === null && kitchen.scale === null) return null;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   // The shop weighs it: whether the weight is on the counter's step is a question of buying.
-  if (sold?.loose && isMultiple(grams, counterStepGrams(kitchen), onTheMark)) return null;
+  if (sold?.loose && counterSteps(kitchen).some((step) => isMultiple(grams, step.grams, onTheMark))) return null;
   if (isOnWrapper(grams, judged) || isPartOfPack(grams, food, kitchen, judged.tolerance)) return null;
   if (kitchen.scale === null) {
     return sold?.loose && !isUseWhole(sold) ? null : fault(judged, 'no-tool', terms[0]);

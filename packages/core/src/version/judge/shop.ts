@@ -4,7 +4,8 @@ import { type Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { type Bought, buy, counterStepGrams, soldIn } from '../../kitchen/shop/buy.js';
+import { type Bought, buy, soldIn } from '../../kitchen/shop/buy.js';
+import { counterSteps } from '../../kitchen/shop/counter.js';
 import { samePack } from '../convert/whole-packs.js';
 import { isLabelled } from '../weigh/weigh-packs.js';
 
@@ -30,7 +31,7 @@ export function shopFor(stated: Stated, weighed: Weighed, food: Food, kitchen: K
     if (pieces !== null) return piecesOf(pieces, most, kitchen);
   }
   if (grams === null || grams.isZero()) return null;
-  return buy(grams.times(most).dividedBy(counted.low), sold, counterStepGrams(kitchen));
+  return buy(grams.times(most).dividedBy(counted.low), sold, ...stepsOf(kitchen));
 }
 
 /** The pack that a line counts, or the equal one that the shops have. */
@@ -77,7 +78,7 @@ export function piecePacks(sold: Sold, unit: string): PiecePacks | null {
 }
 
 function piecesOf({ packs, byPieces }: PiecePacks, count: Exact, kitchen: Kitchen): Bought | null {
-  const bought = count.isZero() ? null : buy(count, byPieces, counterStepGrams(kitchen));
+  const bought = count.isZero() ? null : buy(count, byPieces, ...stepsOf(kitchen));
   if (bought === null) return null;
   const own = bought.packs.flatMap(({ count: times, pack }) => {
     const same = packs[byPieces.packs.indexOf(pack)];
@@ -86,4 +87,9 @@ function piecesOf({ packs, byPieces }: PiecePacks, count: Exact, kitchen: Kitche
   const sum = (each: (pack: Pack) => Exact): Exact => sumOf(own, ({ count: times, pack }) => each(pack).times(times));
   const left = bought.leftoverGrams.dividedBy(sum(({ size }) => size));
   return { packs: own, looseGrams: null, leftoverGrams: left.times(sum(({ grams }) => grams)) };
+}
+
+/** What the kitchen's counter weighs off, in grams. */
+function stepsOf(kitchen: Kitchen): Exact[] {
+  return counterSteps(kitchen).map(({ grams }) => grams);
 }
