@@ -185,7 +185,7 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
   },
   {
     name: 'of which so little cannot be a pack, whatever it weighs',
-    asked: { post: { kitchen: 'us', lines: ['¼ cup ground lamb', '2 lb potatoes'] }, to: 'uk' },
+    asked: { post: { kitchen: 'us', lines: ['¼ cup canned salmon', '2 lb potatoes'] }, to: 'uk' },
     because: ['no-weight'],
     changes: ['own-version'],
   },

@@ -131,8 +131,8 @@ const onSteps = new WeakMap<readonly Measure[], readonly Measure[]>();
 function onCounterSteps(marks: readonly Measure[], kitchen: Kitchen): readonly Measure[] {
   let kept = onSteps.get(marks);
   if (kept === undefined) {
-    const step = counterStepGrams(kitchen);
-    kept = marks.filter(({ size }) => isMultiple(size, step, onTheMark));
+    const steps = counterSteps(kitchen);
+    kept = marks.filter(({ size }) => steps.some(({ grams }) => isMultiple(size, grams, onTheMark)));
     onSteps.set(marks, kept);
   }
   return kept;
