@@ -5,6 +5,7 @@ import type { Wanted } from './optimum-recipes.ts';
 export interface Candidate {
   grams: number;
   fixed: number;
+  pinch?: true;
 }
 
 /** All candidates of a food in a kitchen, from its tools and shops. */
@@ -20,12 +21,21 @@ const awkwardness = 0.001;
 export const otherEgg = 0.01;
 export const seldomEgg = 0.03;
 const otherPack = 0.0025;
-/** What any batch could ask for: three quarters to four thirds, and then 35 % (as a logarithm) off. */
-const least = 0.75 / Math.exp(0.36);
-const most = (4 / 3) * Math.exp(0.36);
+/** What any batch could ask for, by factors of the native need. */
+export interface Reach {
+  least: number;
+  most: number;
+}
+
+/** Three quarters to four thirds, and then 35 % (as a logarithm) off. */
+export const ownReach: Reach = { least: 0.75 / Math.exp(0.36), most: (4 / 3) * Math.exp(0.36) };
+/** An anchor may ask for half to twice the dish. */
+export const anchorReach: Reach = { least: 0.5 / Math.exp(0.36), most: 2 * Math.exp(0.36) };
+let [least, most] = [ownReach.least, ownReach.most];
 
 /** Own list of what may be written for a need; nothing of the searched code is used. */
-export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted): Candidates {
+export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted, reach: Reach): Candidates {
+  ({ least, most } = reach);
   const sold = soldFor(food, kitchen.id);
   const part = ofAnEgg[food.id];
   if (part !== undefined && wanted.unit === 'count')
@@ -84,7 +94,8 @@ function offCounter(grams: number, kitchen: Kitchen): Candidate[] {
   return [...upTo(grams, counterGrams(kitchen), 1), ...thirds].map((size) => ({ grams: size, fixed: 0 }));
 }
 
-function wholePacks(food: Food, { packs }: Sold, { grams, unit }: Wanted): Candidates {
+/** Whole packs, and halves of which the rest is kept. */
+export function wholePacks(food: Food, { packs }: Sold, { grams, unit }: Pick<Wanted, 'grams' | 'unit'>): Candidates {
   const list = packs.flatMap((pack) => {
     // A cup of chickpeas is drained already; a tin against a tin is net against net.
     const each = unit !== 'pack' && pack.drainedGrams !== null ? Number(pack.drainedGrams) : Number(pack.grams);
@@ -185,6 +196,7 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   const isNear = (): boolean =>
     [...found, ...inParts].some(({ grams }) => Math.abs(Math.log(grams / wanted.grams)) <= 0.35);
   usual(wanted, 0);
+  sachetsInto(found, sold);
   wholeInto(found, food, sold);
   pinchInto(found, food, kitchen, wanted, density);
   if (!isNear()) {
@@ -362,6 +374,13 @@ function byPack({ packs }: Sold, grams: number, awkward: number): Candidate[] {
   });
 }
 
+/** Up to three sachets that are emptied, where other packs of the food are not: as good as a measure, but for an unusual size. */
+function sachetsInto(list: Candidate[], sold: Sold | null): void {
+  for (const pack of sold?.packs.filter(({ whole, unit }) => whole === 'yes' && unit !== 'count') ?? [])
+    for (const count of [1, 2, 3])
+      list.push({ grams: count * Number(pack.grams), fixed: isUsual(pack, count, sold?.packs ?? []) ? 0 : otherPack });
+}
+
 /** Up to three whole cartons of what stands in the fridge are a measure. */
 function wholeInto(list: Candidate[], { keeps }: Food, sold: Sold | null): void {
   if (sold === null || sold.loose || sold.tap || keeps.where !== 'fridge' || keeps.days === null) return;
@@ -378,7 +397,7 @@ function wholeInto(list: Candidate[], { keeps }: Food, sold: Sold | null): void 
 function pinchInto(list: Candidate[], food: Food, kitchen: Kitchen, { grams }: Wanted, density: number): void {
   const smallest = Math.min(...spoons(kitchen).map(({ size }) => size));
   if ((food.role !== 'salt' && food.role !== 'seasoning') || !(grams / density < 0.75 * smallest)) return;
-  list.push({ grams: (smallest / 2) * density, fixed: 3 * awkwardness });
+  list.push({ grams: (smallest / 2) * density, fixed: 3 * awkwardness, pinch: true });
 }
 
 function cheapestOfEach(list: readonly Candidate[]): Candidate[] {

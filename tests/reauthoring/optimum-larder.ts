@@ -37,6 +37,11 @@ function food(id: string, role: Food['role'], sold: Sold, more: Partial<Food> = 
 
 const fresh = { where: 'fridge', days: 3, freezes: false, leastGrams: new Exact(0), source: 'made by hand' } as const;
 
+/** No longer under a week, and no longer under two: the days at which a leftover counts otherwise. */
+const aWeek = { ...fresh, days: 7 } as const;
+
+const twoWeeks = { ...fresh, days: 14 } as const;
+
 const frozen = { ...fresh, freezes: true } as const;
 
 /** Weighed off by the shop, and nothing else. */
@@ -71,6 +76,8 @@ export const foods: ReadonlyMap<string, Food> = new Map([
     }),
     food('thin-soup', 'liquid', packed([250, 600], 'no'), { pours: true, keeps: fresh }),
     food('block-fat', 'fat', packed([200], 'no'), { keeps: fresh }),
+    food('long-soup', 'liquid', packed([300, 700], 'no'), { pours: true, keeps: aWeek }),
+    food('hard-fat', 'fat', packed([150], 'no'), { keeps: twoWeeks }),
     food('soft-block', 'fat', packed([180, 450], 'no'), { byEye: 'only', keeps: fresh }),
     food('setting-powder', 'gelling', packed([12], 'no')),
   ].map((each) => [each.id, each] as const),

@@ -1,4 +1,4 @@
-import { Exact, type Food, type Kitchen, type Line, type Recipe, readLine } from '@retare/core';
+import { Exact, type Food, type Kitchen, type Line, type Recipe, readLine, readPanIn } from '@retare/core';
 import { ofAnEgg } from './optimum-candidates.ts';
 import { soldFor } from './optimum-kinds.ts';
 
@@ -15,12 +15,18 @@ export interface Wanted {
   text: string;
   /** Served beside the dish: it weighs nothing. */
   beside: boolean;
+  /** Which part of the recipe it stands in. */
+  part: number;
 }
 
 /** A recipe of a few lines. */
 export interface SmallRecipe {
   native: string;
   wanted: Wanted[];
+  /** Diameter of the round pan that it is baked in, one of the native kitchen's; null where no pan is named. */
+  pan: Exact | null;
+  /** The food that is to set the batch; null where the batch is chosen. */
+  anchor: Food | null;
 }
 
 /** A source of numbers that gives the same ones every time (mulberry32). */
@@ -48,9 +54,9 @@ function pick<T>(random: () => number, from: readonly T[]): T {
 
 const flours = ['plain-flour', 'bread-flour', 'self-raising-flour'] as const;
 const partners = {
-  liquid: ['milk', 'water', 'buttermilk', 'thin-soup'],
+  liquid: ['milk', 'water', 'buttermilk', 'thin-soup', 'long-soup'],
   sugar: ['caster-sugar', 'granulated-sugar', 'honey'],
-  fat: ['unsalted-butter', 'olive-oil', 'block-fat', 'soft-block'],
+  fat: ['unsalted-butter', 'olive-oil', 'block-fat', 'hard-fat', 'soft-block'],
   egg: ['egg', 'egg', 'egg-white', 'egg-yolk'],
   partOfEgg: ['egg-white', 'egg-yolk'],
   leavening: ['baking-powder', 'baking-soda'],
@@ -87,14 +93,19 @@ export function smallRecipe(
     0,
     lines,
   );
-  const potful = !batter && random() < 0.5;
+  const potful = !batter && random() < 0.8;
   const wanted = [...new Set<string>(ids)].map((id) => line(id, choosing, potful));
   const last = wanted.at(-1);
   if (last !== undefined && wanted.length > 2 && random() < 0.1) {
     last.beside = true;
-    last.text += ', to serve';
+    last.text += pick(random, [', to serve', ' (optional)', ', for serving']);
   }
-  return { native: native.id, wanted };
+  if (wanted.length > 3 && random() < 0.15) for (const own of wanted.slice(random() < 0.5 ? -1 : -2)) own.part = 1;
+  const rounds = native.pans.filter(({ shape, name }) => shape === 'round' && !/pie|tart|flan|quiche/.test(name));
+  const pan = random() < 0.15 ? (pick(random, rounds).sides[0] ?? null) : null;
+  const setters = wanted.filter(({ food, beside }) => !beside && mayAnchor(food, native));
+  const anchor = setters.length > 0 && random() < 0.15 ? pick(random, setters).food : null;
+  return { native: native.id, wanted, pan, anchor };
 }
 
 const batters: readonly (keyof typeof partners)[][] = [
@@ -115,14 +126,14 @@ const stews: readonly (keyof typeof partners)[][] = [
 
 /** @param potful Whether what pours comes by the litre, past the cups that are counted. */
 function line(id: string, choosing: Choosing, potful: boolean): Wanted {
-  return { ...inDish(id, choosing, potful), beside: false };
+  return { ...inDish(id, choosing, potful), beside: false, part: 0 };
 }
 
 const counted: ReadonlySet<string> = new Set(['onion', 'carrot', 'bun']);
 /** Foods that are weighed even where there is no scale. */
-const weighed: ReadonlySet<string> = new Set(['unsalted-butter', 'block-fat', 'loose-mince', 'loose-root']);
+const weighed: ReadonlySet<string> = new Set(['unsalted-butter', 'block-fat', 'hard-fat', 'loose-mince', 'loose-root']);
 
-function inDish(id: string, { random, kitchen, foods }: Choosing, potful: boolean): Omit<Wanted, 'beside'> {
+function inDish(id: string, { random, kitchen, foods }: Choosing, potful: boolean): Omit<Wanted, 'beside' | 'part'> {
   const food = foods.get(id);
   if (food === undefined) throw new RangeError(`There is no food ${id}.`);
   const size = sizes[food.role] ?? { from: 100, to: 400, step: 5 };
@@ -164,11 +175,11 @@ function countOfEggs(drawn: number): number {
   return (drawn * 5) % 1 < 0.1 ? count - 0.5 : count;
 }
 
-function inPieces(food: Food, count: number, each: number, word: string): Omit<Wanted, 'beside'> {
+function inPieces(food: Food, count: number, each: number, word: string): Omit<Wanted, 'beside' | 'part'> {
   return { food, grams: count * each, unit: 'count', count, text: `${count} ${word}` };
 }
 
-function inSpoons(food: Food, kitchen: Kitchen, random: () => number): Omit<Wanted, 'beside'> {
+function inSpoons(food: Food, kitchen: Kitchen, random: () => number): Omit<Wanted, 'beside' | 'part'> {
   const quarters = 1 + Math.floor(random() * 10);
   const grams = (quarters / 4) * Number(kitchen.units.tsp) * density(food);
   return { food, grams, unit: 'ml', spooned: true, count: quarters / 4, text: `${quarters / 4} tsp ${food.id}` };
@@ -184,6 +195,11 @@ const sizes: Partial<Record<Food['role'], { from: number; to: number; step: numb
   seasoning: { from: 2, to: 10, step: 1, spoons: true },
   gelling: { from: 5, to: 20, step: 1 },
 };
+
+/** What comes in packs, used whole or not. */
+function mayAnchor(food: Food, kitchen: Kitchen): boolean {
+  return usesWhole(food, kitchen) || food.id === 'thin-soup' || food.id === 'block-fat';
+}
 
 function usesWhole(food: Food, kitchen: Kitchen): boolean {
   const packs = soldFor(food, kitchen.id)?.packs ?? [];
@@ -203,18 +219,32 @@ function density({ densities }: Food): number {
 }
 
 /** The recipe as the project holds it: each line read from its words, its food known. */
-export function recipeOf({ native, wanted }: SmallRecipe, kitchen: Kitchen): Recipe {
-  const lines = wanted.map(({ text, food }, at): Line => {
+export function recipeOf({ native, wanted, pan, anchor }: SmallRecipe, kitchen: Kitchen): Recipe {
+  const lines = wanted.map(({ text, food, part }, at) => {
     const reading = readLine(text, { kitchen: kitchen.units });
-    return { key: `l${at}`, text, reading, food, name: null };
+    const line: Line = { key: `l${at}`, text, reading, food, name: null };
+    return { line, part };
   });
-  const part = { key: 'p', kitchen: native, id: null, label: null, lines, cooked: null, from: null };
+  const parts = [0, 1].flatMap((part) => {
+    const own = lines.filter((each) => each.part === part).map(({ line }) => line);
+    const block = { key: `p${part}`, kitchen: native, id: null, label: null, lines: own, cooked: null, from: null };
+    return own.length === 0 ? [] : [{ native: block, authored: [] }];
+  });
   return {
     kitchen: native,
     makes: null,
-    anchor: null,
+    anchor: anchor === null ? null : (lines.find(({ line }) => line.food === anchor)?.line.reading.food?.text ?? null),
     preserve: null,
-    parts: [{ native: part, authored: [] }],
-    steps: [],
+    parts,
+    steps: pan === null ? [] : [{ native: bakedIn(pan, kitchen), authored: [] }],
   };
+}
+
+function bakedIn(diameter: Exact, kitchen: Kitchen): Recipe['steps'][number]['native'] {
+  const text = `${diameter} ${kitchen.writes.length} round cake pan`;
+  const reading = readPanIn(text, kitchen);
+  if (reading === null) throw new RangeError(text);
+  const mention = { key: 'pan', text, kind: 'pan' as const, reading, depth: null, count: null };
+  const prose = `Pour the batter into a ${text} and bake.`;
+  return { key: 'm', kitchen: kitchen.id, id: null, mentions: [mention], prose, cooked: null, from: null };
 }
