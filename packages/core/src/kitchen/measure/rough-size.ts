@@ -4,7 +4,8 @@ import type { MassUnit, VolumeUnit } from '../../amount/unit.js';
 import { Exact, toStep } from '../../exact.js';
 import type { Kitchen, Way } from '../kitchen.js';
 import { measuresBy } from './measures-by.js';
-import { nearestOfEach } from './nearest-of.js';
+import { mostSpooned } from './most-spooned.js';
+import { landingCost, nearestOfEach, otherKindCost } from './nearest-of.js';
 
 /** An amount of no food in particular, of the size of what a dish comes to; `high` is null where it is no range. */
 interface RoughAmount {
@@ -12,10 +13,6 @@ interface RoughAmount {
   high: Exact | null;
   unit: MassUnit | VolumeUnit;
 }
-
-/** A fraction of a tool is worth this much error, a tool of another kind than the author's as much as that. */
-const awkwardnessCost = 0.01;
-const otherKindCost = 0.03;
 
 /**
  * What a finished dish comes to, as a cook of a kitchen reads it: on one mark of a jug or cups and no spoons, or a round weight. Nobody
@@ -33,7 +30,7 @@ export function roughSize({ low, high, unit }: RoughAmount, native: Kitchen, kit
 /** Both ends of a range on one tool. */
 function roughVolume(ends: readonly Exact[], written: VolumeUnit, kitchen: Kitchen): Term | null {
   const isMetric = written === 'ml' || written === 'cl' || written === 'dl' || written === 'l';
-  const spooned = (kitchen.units.tbsp ?? new Exact(15)).times('3.75');
+  const spooned = mostSpooned(kitchen);
   const ways = kitchen.measures.pours.filter((way) => way !== 'spoon' || ends.every((end) => end.lessThan(spooned)));
   let best: { term: Term; cost: number } | null = null;
   for (const way of ways) {
@@ -48,10 +45,9 @@ function roughVolume(ends: readonly Exact[], written: VolumeUnit, kitchen: Kitch
 
 function nearestAlone(millilitres: Exact, way: Way, kitchen: Kitchen): { term: Term; cost: number } | null {
   const alone = measuresBy(kitchen, way).filter(({ terms, base }) => base === 'ml' && terms.length === 1);
-  const costs = nearestOfEach(alone, millilitres).flatMap(({ measure: { terms, awkwardness }, error }) => {
-    const cost = Math.abs(Math.log1p(error.toNumber())) + awkwardnessCost * awkwardness;
-    return terms.map((term) => ({ term, cost }));
-  });
+  const costs = nearestOfEach(alone, millilitres).flatMap((landed) =>
+    landed.measure.terms.map((term) => ({ term, cost: landingCost(landed) })),
+  );
   return costs.sort((a, b) => a.cost - b.cost)[0] ?? null;
 }
 

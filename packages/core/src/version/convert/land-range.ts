@@ -3,8 +3,8 @@ import type { Exact } from '../../exact.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Measure } from '../../kitchen/measure/measure.js';
-import { nearestOf } from '../../kitchen/measure/nearest-of.js';
-import { costOf, type Landed, stateMeasure } from './land.js';
+import { type Landed, nearestOf } from '../../kitchen/measure/nearest-of.js';
+import { costOf, stateMeasure } from './land.js';
 import { type Need, tablesFor } from './tables-for.js';
 
 /** Both ends of a range as the kitchen measures them. */

@@ -4,19 +4,8 @@ import { Exact } from '../../exact.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Measure } from '../../kitchen/measure/measure.js';
-import { nearestOfEach } from '../../kitchen/measure/nearest-of.js';
+import { type Landed, landingCost, nearestOfEach, otherKindCost } from '../../kitchen/measure/nearest-of.js';
 import { type Need, type Table, tablesFor } from './tables-for.js';
-
-/** A need landed on something that the kitchen measures. */
-export interface Landed {
-  measure: Measure;
-  /** Signed, as a fraction. */
-  error: Exact;
-}
-
-/** A level of awkwardness counts as much as this error, another kind of unit than the author's as much as that one. */
-const awkwardnessCost = 0.01;
-const otherKindCost = 0.03;
 
 /** The measurable amount nearest to a need; null where no tool of the kitchen can measure it. */
 export function land(need: Need, kitchen: Kitchen): Landed | null {
@@ -57,11 +46,9 @@ function isFarMoreThanNeeded({ measure, error }: Landed): boolean {
 }
 
 /** What one landing costs: its error first, then how awkward it is to measure. */
-export function costOf({ measure, error }: Landed, need: Need): number {
-  const sameKind = (measure.base === 'ml') === (need.dimension === 'volume');
-  return (
-    Math.abs(Math.log1p(error.toNumber())) + awkwardnessCost * measure.awkwardness + (sameKind ? 0 : otherKindCost)
-  );
+export function costOf(landed: Landed, need: Need): number {
+  const sameKind = (landed.measure.base === 'ml') === (need.dimension === 'volume');
+  return landingCost(landed) + (sameKind ? 0 : otherKindCost);
 }
 
 /** A landed measure as an amount. */

@@ -1,11 +1,11 @@
 import type { Term } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
-import { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen, Way } from '../../kitchen/kitchen.js';
 import { type Measure, sized } from '../../kitchen/measure/measure.js';
 import { measuresBy } from '../../kitchen/measure/measures-by.js';
+import { mostSpooned } from '../../kitchen/measure/most-spooned.js';
 import { leastByEye, packMeasures } from '../../kitchen/measure/pack-parts.js';
 import { spoonsOfRange } from '../../kitchen/measure/spoons-of-range.js';
 import { wrapperCuts } from '../../kitchen/measure/wrapper.js';
@@ -94,11 +94,6 @@ function isMoreThanDab({ grams }: Weighed): boolean {
 function isBelowScale({ grams }: Weighed, kitchen: Kitchen): boolean {
   const least = measuresBy(kitchen, 'scale')[0]?.size;
   return grams === null || least === undefined || grams.lessThan(least);
-}
-
-/** Half way from 3½ tablespoons to four, which nobody counts out. */
-function mostSpooned(kitchen: Kitchen): Exact {
-  return (kitchen.units.tbsp ?? new Exact(15)).times('3.75');
 }
 
 /** Where a wrapper says what a cup or a tablespoon of a food is, no cup or tablespoon says otherwise. */
