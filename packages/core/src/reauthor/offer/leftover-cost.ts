@@ -80,7 +80,8 @@ function leftOf(grams: number, packs: readonly Pack[]): Left {
   const rounded = Math.round(grams * 1e6);
   let left = known.get(rounded);
   if (left === undefined) {
-    left = leastLeftGrams(grams, packs);
+    // Of the rounded weight, so that what is remembered does not hang on which recipe asked first.
+    left = leastLeftGrams(rounded / 1e6, packs);
     known.set(rounded, left);
   }
   return left;
