@@ -25,7 +25,7 @@ export function openingTag({ tag, properties }: Opening): string {
  */
 export function pureHtml(node: RootContent): string {
   const html = toHtml.stringify(toHtml.runSync({ type: 'root', children: [structuredClone(node)] } as Root) as never);
-  const flat = html.replace(/\s*\n\s*/g, ' ').trim();
+  const flat = onOneLine(html).trim();
   const end = flat.indexOf('>') + 1;
   const close = flat.lastIndexOf('</');
   return close <= end ? flat : `${flat.slice(0, end)}\n${flat.slice(end, close)}\n${flat.slice(close)}`;
@@ -33,5 +33,14 @@ export function pureHtml(node: RootContent): string {
 
 /** Words that no Markdown parser takes for markup. */
 export function escaped(words: string): string {
-  return words.replace(/\s*\n\s*/g, ' ').replace(/[&<>\\`*_[\]{}~|:^=#$@]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+  return onOneLine(words).replace(/[&<>\\`*_[\]{}~|:^=#$@]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+}
+
+/** Line ends and the blanks around them as one space; blanks inside a line stay. */
+function onOneLine(text: string): string {
+  const [first = '', ...rest] = text.split('\n');
+  const last = rest.pop();
+  if (last === undefined) return first;
+  const between = rest.map((line) => line.trim()).filter((line) => line !== '');
+  return [first.trimEnd(), ...between, last.trimStart()].join(' ');
 }

@@ -21,7 +21,7 @@ export function isUseWhole(sold: Sold | null): boolean {
 }
 
 /** What is measured out of a pack: of olives, what is left when the brine is poured off. Whole packs are compared by their net weight. */
-function contentsOf({ whole, grams, drainedGrams }: Pack): Exact {
+export function contentsOf({ whole, grams, drainedGrams }: Pack): Exact {
   return whole === 'no' && drainedGrams !== null ? drainedGrams : grams;
 }
 

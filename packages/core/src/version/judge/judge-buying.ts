@@ -3,7 +3,7 @@ import { type Stated, stateOne, statePacks } from '../../amount/stated.js';
 import { Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import { partOfEgg } from '../../kitchen/egg.js';
-import { type Bought, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
+import { type Bought, contentsOf, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { counterStepGrams, counterSteps } from '../../kitchen/shop/counter.js';
 import { remainderOf } from '../../kitchen/shop/remainder.js';
 import { isCan } from '../../kitchen/shop/unsized-pack.js';
@@ -131,7 +131,7 @@ function distance(pack: Pack, grams: Exact): Exact {
 
 /** A remainder that spoils, or that is too little to keep. Packs that stand in a cupboard are no remainder. */
 export function awkwardLeftover(text: string, food: Food, bought: Bought): Problem | null {
-  const total = sumOf(bought.packs, ({ count, pack }) => pack.grams.times(count));
+  const total = sumOf(bought.packs, ({ count, pack }) => contentsOf(pack).times(count));
   const remainder = remainderOf(food.keeps, total.toNumber(), bought.leftoverGrams.toNumber());
   if (remainder === 'none' || remainder === 'keeps') return null;
   const spoils = remainder === 'spoils';
