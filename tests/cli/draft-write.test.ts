@@ -98,6 +98,15 @@ describe('retare draft --write', () => {
     expect(err).toMatch(/^post\.md has a version for `au` already\. .*\nNothing was written\.\n$/u);
   });
 
+  test('gives a version of which the check does not say that a tin of unknown weight bends its ratios', async () => {
+    // EU shops sell no hominy, so that nobody knows what a can of it holds; of chickpeas in its place they do.
+    const cans = ':::ingredients{kitchen=eu}\n- 4 cans hominy\n- 500 g potatoes\n- 1 tbsp fine salt\n:::\n';
+    const { code, after } = await draft(cans, '--for', 'uk', '--write');
+    expect([code, after]).toEqual([0, expect.stringContaining('4 cans chickpeas')]);
+    const { out } = await runOn(folder, after, ['check', '--kitchen', 'uk', '--format', 'json']);
+    expect(out).not.toContain('ratio-drift');
+  });
+
   test('takes a block that begins a few spaces in for what it is', async () => {
     const indented = 'Before.\n\n  :::ingredients{kitchen=us}\n  - 1 cup heavy cream\n  :::\n';
     const { code, after } = await draft(indented, '--for', 'uk', '--write');

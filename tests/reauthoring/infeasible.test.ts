@@ -184,6 +184,12 @@ const cases: { name: string; asked: Asked; because: string[]; changes: Change['k
     changes: ['weight'],
   },
   {
+    name: 'so is a cup of what whole packets take the place of',
+    asked: { post: { kitchen: 'us', lines: ['1½ cups refrigerated crescent roll dough', '2 lb potatoes'] }, to: 'eu' },
+    because: ['not-sold'],
+    changes: ['own-version'],
+  },
+  {
     name: 'of which so little cannot be a pack, whatever it weighs',
     asked: { post: { kitchen: 'us', lines: ['¼ cup canned salmon', '2 lb potatoes'] }, to: 'uk' },
     because: ['no-weight'],

@@ -85,9 +85,11 @@ export function gramsOf({ base, quantity, loose }: Demand): number {
  */
 export function blindLines(held: readonly Held[], demands: readonly Demand[]): ReadonlySet<Line> {
   const weighedNative = new Set(demands.filter((demand) => gramsOf(demand) > 0).flatMap(({ lines }) => lines));
-  const pairs = held.flatMap(({ line, native, grams }) =>
-    native !== null && grams > 0 !== weighedNative.has(native) ? [line, native] : [],
-  );
+  const pairs = held.flatMap(({ line, native, lines, grams }) => {
+    // What takes another food's place is paired with the lines that it serves.
+    const own = native === null ? lines.filter((each) => each !== line) : [native];
+    return own.length > 0 && grams > 0 !== own.some((each) => weighedNative.has(each)) ? [line, ...own] : [];
+  });
   const kept = new Set(held.flatMap(({ lines }) => lines));
   const isPuzzling = held.some(
     ({ line, lines, grams }) => lines[0] === line && grams === 0 && line.reading.amounts.length > 0,

@@ -80,11 +80,9 @@ export function isFeasible({ solved, unsold }: Searched): boolean {
   return solved.best !== null && unsold.length === 0;
 }
 
-/** Asked for by volume, of a weight that is not known. */
-function isPoured(line: Line, demands: readonly Demand[]): boolean {
-  return demands.some(
-    ({ lines, food, base, weight }) => lines.includes(line) && food === line.food && base === 'ml' && weight > 0,
-  );
+/** Asked for by volume, of a weight that is not known, where a cook uses whole packs. */
+function isPouredOut({ food, base, weight }: Demand, kitchen: Kitchen): boolean {
+  return food !== null && base === 'ml' && weight > 0 && isUseWhole(soldIn(food, kitchen.id));
 }
 
 function unsoldIn(plans: readonly PartPlan[], lines: readonly Line[], { kitchen, foods }: DemandContext): Unsold[] {
@@ -94,10 +92,12 @@ function unsoldIn(plans: readonly PartPlan[], lines: readonly Line[], { kitchen,
     if (food === null || food.role === 'cure' || line.name === null) return [];
     const sold = soldIn(food, kitchen.id);
     if (sold === null) return [];
-    if (sold.sold) return isUseWhole(sold) && isPoured(line, demands) ? [{ line, food, because: 'whole-packs' }] : [];
-    if (standInOf(food, kitchen, foods) === null) return [{ line, food, because: 'no-stand-in' }];
     // A line without an amount only names what takes the place.
     const own = demands.filter((demand) => demand.lines.includes(line));
-    return own.some((demand: Demand) => demand.food === food) ? [{ line, food, because: 'no-weight' }] : [];
+    if (sold.sold)
+      return own.some((demand) => isPouredOut(demand, kitchen)) ? [{ line, food, because: 'whole-packs' }] : [];
+    if (standInOf(food, kitchen, foods) === null) return [{ line, food, because: 'no-stand-in' }];
+    const isUnknown = own.some((demand) => demand.food === food || isPouredOut(demand, kitchen));
+    return isUnknown ? [{ line, food, because: 'no-weight' }] : [];
   });
 }
