@@ -23,6 +23,20 @@ describe('underdone', () => {
     expect(found?.text).toContain('UK Food Standards Agency');
   });
 
+  // 160 °F are 71.1 °C: USDA FSIS, safe minimum internal temperature chart.
+  test.for([
+    { heat: '160°F (71°C)', text: '`71°C` is below the 160°F (71.2°C)', write: '160°F (72°C)' },
+    { heat: '150°F/66°C', text: '`150°F/66°C` is below the 160°F that', write: '160°F/72°C' },
+    { heat: '155–165°F', text: '`155–165°F` is below the 160°F that', write: '160–165°F' },
+    { heat: '155–160°F', text: '`155–160°F` is below the 160°F that', write: '160°F' },
+  ])('names the statement of $heat that is too low', ({ heat, text, write }) => {
+    const [found, ...others] = said(method(`To :core[${heat}]{of="ground meat"}.`), 'underdone');
+    expect(others).toEqual([]);
+    expect(found?.text).toContain(text);
+    expect(found?.expected).toEqual([write]);
+    expect(said(method(`To :core[${write}]{of="ground meat"}.`), 'underdone')).toEqual([]);
+  });
+
   // 165 °F: USDA FSIS, safe minimum internal temperature chart.
   test.for([
     { heat: '164°F', found: 1 },

@@ -47,7 +47,7 @@ export {
   ovenHeat,
   writeOven,
 } from './kitchen/heat/oven.js';
-export { type CoreTemperature, coreFor, isUnderdone, safeMinimum } from './kitchen/heat/safe.js';
+export { type CoreTemperature, coreFor, inScale, isUnderdone, safeMinimum } from './kitchen/heat/safe.js';
 export { temperatureFor } from './kitchen/heat/temperature.js';
 export type * from './kitchen/kitchen.js';
 export { lengthFor } from './kitchen/measure/length.js';

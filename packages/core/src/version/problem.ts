@@ -37,7 +37,7 @@ export type Problem =
   | { rule: 'which-salt'; text: string; food: Food; grams: [Exact, Exact] }
   | { rule: 'unknown-food'; text: string }
   | { rule: 'unreadable-amount'; text: string; because: string; instead: string }
-  | { rule: 'underdone'; text: string; minimum: SafeTemperature; write: string }
+  | { rule: 'underdone'; text: string; unit: 'C' | 'F'; minimum: SafeTemperature; write: string }
   | { rule: 'oven-disagrees'; text: string; first: string; second: string }
   | { rule: 'oven-beyond-dial'; text: string; beyond: BeyondDial };
 

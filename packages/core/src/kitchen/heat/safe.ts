@@ -41,5 +41,10 @@ export function coreFor(value: Exact, unit: 'C' | 'F', kitchen: Kitchen, foodCla
 }
 
 function inScaleUp(value: Exact, from: 'C' | 'F', to: 'C' | 'F'): Exact {
-  return (to === 'C' ? celsiusOf(value, from) : fahrenheitOf(value, from)).ceil();
+  return inScale(value, from, to).ceil();
+}
+
+/** A temperature in one scale or the other, exactly. */
+export function inScale(value: Exact, from: 'C' | 'F', to: 'C' | 'F'): Exact {
+  return to === 'C' ? celsiusOf(value, from) : fahrenheitOf(value, from);
 }

@@ -1,11 +1,12 @@
-import type { TemperatureReading } from '../../amount/reading.js';
+import type { Span, TemperatureReading } from '../../amount/reading.js';
 import { writeTerm } from '../../amount/write.js';
 import { beyondDial, ovenHeat } from '../../kitchen/heat/oven.js';
-import { coreFor, isUnderdone, safeMinimum } from '../../kitchen/heat/safe.js';
-import type { Kitchen } from '../../kitchen/kitchen.js';
+import { inScale, isUnderdone, safeMinimum } from '../../kitchen/heat/safe.js';
+import type { Kitchen, SafeTemperature } from '../../kitchen/kitchen.js';
 import type { Mention } from '../../recipe/recipe.js';
 import type { Problem } from '../problem.js';
-import type { PlacedProblem } from '../version.js';
+import type { Edit, PlacedProblem } from '../version.js';
+import { applyEdits } from '../words/edit.js';
 
 /** The scale of a temperature: where its letter is left out, that of the kitchen where it was written. */
 export function unitOf(reading: TemperatureReading, native: Kitchen): 'C' | 'F' {
@@ -33,11 +34,28 @@ function underdone(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
   if (mention.kind !== 'core' || mention.class === null) return [];
   const minimum = safeMinimum(kitchen, mention.class);
   if (minimum === null) return [];
-  const low = mention.readings.find((reading) => isUnderdone(reading.low, unitOf(reading, kitchen), minimum));
-  if (low === undefined) return [];
-  const safe = coreFor(minimum.temperature, minimum.unit, kitchen, mention.class);
-  const write = writeTerm({ low: safe.value, high: null, unit: safe.unit });
-  return [placed(mention, { rule: 'underdone', text: mention.text, minimum, write })];
+  const low = mention.readings.filter((reading) => isUnderdone(reading.low, unitOf(reading, kitchen), minimum));
+  const [first] = low;
+  if (first === undefined) return [];
+  // Of two statements of one heat, `160°F (71°C)`, only one may be too low.
+  const text = low.length === mention.readings.length ? mention.text : wordsOf(first, mention);
+  const write = applyEdits(
+    mention.text,
+    low.map((reading) => safeInstead(reading, minimum, kitchen)),
+  );
+  return [placed(mention, { rule: 'underdone', text, unit: unitOf(first, kitchen), minimum, write })];
+}
+
+/** The minimum in the scale that a statement is in, rounded up. */
+function safeInstead(reading: TemperatureReading, minimum: SafeTemperature, kitchen: Kitchen): Edit {
+  const unit = unitOf(reading, kitchen);
+  const low = inScale(minimum.temperature, minimum.unit, unit).ceil();
+  const high = reading.high?.greaterThan(low) === true ? reading.high : null;
+  return { ...reading.span, text: writeTerm({ low, high, unit }) };
+}
+
+function wordsOf({ span }: { span: Span }, { text }: Mention): string {
+  return text.slice(span.start, span.end).trim();
 }
 
 function disagreeing(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
@@ -45,8 +63,14 @@ function disagreeing(mention: Mention, kitchen: Kitchen): PlacedProblem[] {
   const heat = ovenHeat(mention.settings, kitchen);
   if (heat?.disagreement == null) return [];
   const { first, second } = heat.disagreement;
-  const words = ({ span }: typeof first): string => mention.text.slice(span.start, span.end).trim();
-  return [placed(mention, { rule: 'oven-disagrees', text: mention.text, first: words(first), second: words(second) })];
+  return [
+    placed(mention, {
+      rule: 'oven-disagrees',
+      text: mention.text,
+      first: wordsOf(first, mention),
+      second: wordsOf(second, mention),
+    }),
+  ];
 }
 
 function unread(mention: Mention): PlacedProblem[] {
