@@ -1,9 +1,19 @@
-import { buy, counterStepGrams, Exact, type Food, isUseWhole, type Sold, type VersionLine } from '@retare/core';
+import {
+  buy,
+  counterStepGrams,
+  Exact,
+  type Food,
+  isRefusal,
+  isUseWhole,
+  reauthor,
+  type Sold,
+  type VersionLine,
+} from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { converted, rulesOf, textOf, versionOf } from './recipe-of.js';
+import { converted, recipeOf, rulesOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, type ShortPack, soldAs } from './sample-food.js';
-import { kitchen } from './setting.js';
+import { kitchen, setting } from './setting.js';
 
 const step = new Exact(50);
 const boughtOf = (grams: number, sizes: readonly number[]) =>
@@ -206,7 +216,6 @@ describe('what cannot be bought', () => {
 
   test.for([
     ['475 g gloop', loose, ['450 g', '500 g']],
-    ['20 g gloop', loose, ['50 g']],
     ['760 g gloop', tins, ['2 count']],
   ] as const)('for %s the nearest that can be are named', ([text, sold, nearest]) => {
     const faults = ukLine(text, sold).problems.flatMap(({ problem }) =>
@@ -381,6 +390,20 @@ test('what comes in whole packs only is told to be bought otherwise, and not to 
     ({ lines }) => lines,
   );
   expect(line === undefined ? [] : rulesOf(line)).toEqual(['unbuyable part-of-pack']);
+});
+
+// A UK counter weighs off 50 g at the least, and a scale at home what is used of it: common practice, no source.
+test('less than a counter weighs off is weighed at home: fresh yeast', () => {
+  expect(rulesOf(ukLine('20 g gloop', loose))).toEqual([]);
+  expect(rulesOf(ukLine('70 g gloop', loose))).toEqual(['unbuyable counter-step']);
+  const lines = ['500 g strong white bread flour', '300 ml water', '20 g fresh yeast', '10 g salt'];
+  for (const kitchen of ['uk', 'au']) {
+    const yeast = versionOf({ kitchen: 'eu', lines }, kitchen).parts[0]?.lines[2];
+    expect(yeast === undefined ? '' : textOf(yeast)).toBe('20 g fresh yeast');
+    expect(yeast?.bought?.looseGrams?.toString()).toBe('50');
+    const result = reauthor(recipeOf({ kitchen: 'eu', lines }), kitchen, setting);
+    expect(isRefusal(result) || result.infeasible).toBeNull();
+  }
 });
 
 // Steps of 50 g: common practice, no source. The larder weighs the cranberries.

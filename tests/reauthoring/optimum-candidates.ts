@@ -47,9 +47,10 @@ export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted, reac
   }
   if (wanted.unit === 'count') return pieces(food, sold, wanted);
   const counter = counterGrams(kitchen);
-  // A little less than the counter weighs off is bought as its first step.
+  // A little less than the counter weighs off is its first step, where there is no scale for less.
   const byWeight = wanted.unit === 'g' || (wanted.unit === 'ml' && kitchen.scale !== null && !food.pours);
-  const isWeighedOff = byWeight && Math.log(counter / wanted.grams) <= 0.35;
+  const isWeighedOff =
+    byWeight && Math.log(counter / wanted.grams) <= (kitchen.scale === null ? 0.35 : -Math.log(0.97));
   // What is sold singly too is weighed off only where there is no scale, and from a pound or so.
   const isHeavy = !sold?.singly || (kitchen.scale === null && !food.pours && wanted.grams >= 4 * counter);
   if (sold?.loose && sold.packs.length === 0 && isWeighedOff && isHeavy)

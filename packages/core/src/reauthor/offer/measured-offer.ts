@@ -179,10 +179,11 @@ function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
   return { spread: demand.spread, weighed, dimension, food, byWrapper: kitchen.scale !== null && marked };
 }
 
-/** A little less than the counter weighs off is bought as its first step. */
+/** Where nothing at home weighs it, a little less than the counter weighs off is its first step. */
 function atLeastOneStep(need: Weighed, food: Food | null, kitchen: Kitchen): Weighed {
   const sold = food === null ? null : soldIn(food, kitchen.id);
-  if (sold === null || !sold.loose || sold.singly || sold.packs.length > 0 || need.grams === null) return need;
+  if (kitchen.scale !== null || need.grams === null) return need;
+  if (sold === null || !sold.loose || sold.singly || sold.packs.length > 0) return need;
   const step = counterStepGrams(kitchen);
   const isNear = need.grams.lessThan(step) && Math.log(step.dividedBy(need.grams).toNumber()) <= widestDrift;
   return isNear ? { ...need, grams: step } : need;

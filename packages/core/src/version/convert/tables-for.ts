@@ -1,5 +1,6 @@
 import type { Term } from '../../amount/stated.js';
 import type { Dimension } from '../../amount/unit.js';
+import { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen, Way } from '../../kitchen/kitchen.js';
@@ -11,6 +12,7 @@ import { spoonsOfRange } from '../../kitchen/measure/spoons-of-range.js';
 import { wrapperCuts } from '../../kitchen/measure/wrapper.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { counterStepGrams, counterSteps } from '../../kitchen/shop/counter.js';
+import { equalPacks } from '../../kitchen/shop/equal-packs.js';
 import { isMultiple, onTheMark } from '../judge/is-multiple.js';
 
 /** What has to be measured out. */
@@ -110,9 +112,12 @@ function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitc
   if (dimension === 'volume' && (kitchen.scale === null || sold.singly || food.pours)) return false;
   // Potatoes are sold singly too: a scale weighs any weight of them, and without one nobody fills seven cups.
   if (sold.singly && (kitchen.scale !== null || food.pours)) return false;
-  const least = counterStepGrams(kitchen).times(sold.singly ? fewestSteps : 1);
+  const least = counterStepGrams(kitchen).times(sold.singly ? fewestSteps : leastOfStep);
   return weighed.grams?.greaterThanOrEqualTo(least) ?? false;
 }
+
+/** As much of a step as counts as equal to it. */
+const leastOfStep = new Exact(1).minus(equalPacks);
 
 /** Neither packed nor sold by the piece: any other weight than the counter's is one that no shop there sells. */
 function isWeighedOffOnly(food: Food | null, kitchen: Kitchen): boolean {
@@ -122,12 +127,15 @@ function isWeighedOffOnly(food: Food | null, kitchen: Kitchen): boolean {
 
 const onSteps = new WeakMap<readonly Measure[], readonly Measure[]>();
 
-/** Those marks of a kitchen's scale that its counters weigh off too. */
+/** Those marks of a kitchen's scale that its counters weigh off too, and less than that: it is bought as one step and weighed at home. */
 function onCounterSteps(marks: readonly Measure[], kitchen: Kitchen): readonly Measure[] {
   let kept = onSteps.get(marks);
   if (kept === undefined) {
     const steps = counterSteps(kitchen);
-    kept = marks.filter(({ size }) => steps.some(({ grams }) => isMultiple(size, grams, onTheMark)));
+    const least = counterStepGrams(kitchen);
+    kept = marks.filter(
+      ({ size }) => size.lessThan(least) || steps.some(({ grams }) => isMultiple(size, grams, onTheMark)),
+    );
     onSteps.set(marks, kept);
   }
   return kept;

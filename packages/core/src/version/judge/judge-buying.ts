@@ -106,7 +106,9 @@ function offStep({ stated, weighed, text, kitchen }: Judged, food: Food, sold: S
   const { grams } = weighed;
   if (counterSteps(kitchen).some((each) => isMultiple(grams, each.grams, onTheMark))) return null;
   const step = counterStepGrams(kitchen);
-  const steps = weighed.grams.dividedBy(step);
+  // Less than a counter weighs off is bought as its first step, and weighed again at home: 20 g of fresh yeast.
+  if (kitchen.scale !== null && grams.lessThan(step)) return null;
+  const steps = grams.dividedBy(step);
   const nearest = [steps.floor(), steps.ceil()]
     .filter((count) => !count.isZero())
     .map((count) => stateOne({ low: kitchen.counter.step.times(count), high: null, unit: kitchen.counter.unit }));
