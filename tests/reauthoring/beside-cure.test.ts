@@ -2,6 +2,7 @@ import { isRefusal, reauthor, type Version, versionFor } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { recipeOf, textOf } from './recipe-of.js';
+import { foodOf, soldAs } from './sample-food.js';
 import { kitchenIds, setting } from './setting.js';
 
 const cure = '2.5 g pink curing salt #1';
@@ -39,6 +40,33 @@ describe('beside a cure', () => {
     expect(version.parts[0]?.lines.map(textOf)[0]).toBe(becomes);
     const without = versionFor(recipeOf({ kitchen: from, lines: [line] }), to, setting);
     expect(without.parts[0]?.lines.map(textOf)[0]).not.toBe(becomes);
+  });
+
+  test.for([
+    ['eu', '600 g pork loin', 'uk'],
+    ['eu', '1 kg pork loin', 'au'],
+  ] as const)('%s %s is what %s weighs too, and no more', ([from, line, to]) => {
+    const version = versionFor(recipeOf({ kitchen: from, lines: [line, cure] }), to, setting);
+    expect(version.parts[0]?.lines.map(textOf)[0]).toBe(line);
+  });
+
+  test.for(kitchenIds.filter((id) => id !== 'eu'))('a range stays as it is written in %s', (to) => {
+    const line = '615–735 g pork loin';
+    const version = versionFor(recipeOf({ kitchen: 'eu', lines: [line, cure] }), to, setting);
+    expect(version.parts[0]?.lines.map(textOf)[0]).toBe(line);
+  });
+
+  test('whole packs hold as much as is written, and no pack that is a little smaller takes its place', () => {
+    const packs = (size: number) => soldAs([{ size, word: 'pack', whole: 'yes' }]);
+    const gloop = foodOf({ eu: packs(430), uk: packs(400), ca: packs(450) }, { coreClass: 'pork' });
+    const foods = new Map([...setting.foods, [gloop.id, gloop]]);
+    const within = { ...setting, foods };
+    const linesIn = (to: string, lines: readonly string[]) =>
+      versionFor(recipeOf({ kitchen: 'eu', lines }, within), to, within).parts[0]?.lines ?? [];
+    const line = '1 (430 g) pack gloop';
+    expect(linesIn('uk', [line, cure])[0]?.drift?.toNumber()).toBeGreaterThanOrEqual(0);
+    expect(linesIn('uk', [line]).map(textOf)).toEqual(['1 × 400 g pack gloop']);
+    expect(linesIn('ca', [line, cure]).map(textOf)[0]).toBe('1 (450-g) pack gloop');
   });
 
   test('an anchor comes in no smaller packs: there is no version, and its packs are why', () => {

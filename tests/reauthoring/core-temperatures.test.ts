@@ -167,6 +167,8 @@ describe('the words of a core temperature', () => {
     { text: '165°F breast, 175°F thigh', to: 'uk', becomes: '74°C breast, 80°C thigh' },
     { text: '165°F breast, 175°F thigh', to: 'au', becomes: '75°C breast, 80°C thigh' },
     { text: '75–80°C (167–176°F)', to: 'us', becomes: '167–176°F' },
+    { text: '165–170°F (74–75°C)', to: 'eu', becomes: '74–77°C' },
+    { text: '165–168°F (74–77°C)', to: 'uk', becomes: '74–77°C' },
   ])('are kept, and of two statements the higher counts: $text reads $becomes in $to', ({ text, to, becomes }) => {
     const from = to === 'us' ? 'uk' : 'us';
     expect(mentionIn(coreOf(text, 'poultry'), from, to).text).toBe(becomes);
