@@ -69,6 +69,20 @@ describe('beside a cure', () => {
     expect(linesIn('ca', [line, cure]).map(textOf)[0]).toBe('1 (450-g) pack gloop');
   });
 
+  test('what whole packs come nowhere near is weighed, and rounded up too, in any kitchen', () => {
+    const packs = (size: number) => soldAs([{ size, word: 'pack', whole: 'yes' }]);
+    const gloop = foodOf({ any: packs(400) }, { coreClass: 'pork' });
+    const within = { ...setting, foods: new Map([...setting.foods, [gloop.id, gloop]]) };
+    fc.assert(
+      fc.property(fc.integer({ min: 50, max: 9000 }), fc.constantFrom(...kitchenIds), (halves, to) => {
+        const from = to === 'eu' ? 'uk' : 'eu';
+        const recipe = recipeOf({ kitchen: from, lines: [`${halves / 2} g gloop`, cure] }, within);
+        const [line] = versionFor(recipe, to, within).parts[0]?.lines ?? [];
+        expect(line?.drift?.toNumber()).toBeGreaterThan(-1e-9);
+      }),
+    );
+  });
+
   test('an anchor comes in no smaller packs: there is no version, and its packs are why', () => {
     const recipe = recipeOf({ kitchen: 'us', lines: ['1 (16-oz) pack pork sausages', cure] });
     const result = reauthor(recipe, 'ca', setting, { anchor: 'pork sausages' });

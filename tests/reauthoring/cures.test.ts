@@ -12,6 +12,7 @@ function worked(post: Post, to: string, within: Setting): Reauthored {
 
 const textsOf = ({ version }: Reauthored): string[] => version.parts.flatMap(({ lines }) => lines.map(textOf));
 const one = new Exact(1);
+const source = 'made up for a test';
 const gone = soldAs([], { sold: false });
 
 describe('a cure', () => {
@@ -20,7 +21,7 @@ describe('a cure', () => {
     // 400 g are in reach of no 5 g: a stand-in would leave no version.
     { standIns: [{ parts: [{ food: 'glop', share: 1 }] }], by: 'a larder lets another food take its place' },
   ])('that no shop there sells stands in no version’s way, where $by', ({ standIns }) => {
-    const names = standIns.map(({ parts }) => ({ parts: parts.map(({ food }) => ({ food, share: one })) }));
+    const names = standIns.map(({ parts }) => ({ parts: parts.map(({ food }) => ({ food, share: one })), source }));
     const cure = foodOf({ us: soldAs([]), any: { ...gone, standIns: names } }, { role: 'cure' });
     const glop = foodOf({ any: soldAs([{ size: 400, whole: 'yes' }]) }, { id: 'glop' });
     const result = worked({ kitchen: 'us', lines: ['5 g gloop'] }, 'uk', larderOf(cure, glop));
@@ -28,7 +29,7 @@ describe('a cure', () => {
   });
 
   test('is named to nobody as another food to buy, though a larder lets it take the same place', () => {
-    const place = ['glub', 'gloop', 'glop'].map((food) => ({ parts: [{ food, share: one }] }));
+    const place = ['glub', 'gloop', 'glop'].map((food) => ({ parts: [{ food, share: one }], source }));
     const foods = [
       foodOf({ us: soldAs([]), any: { ...gone, standIns: place } }, { id: 'glurp' }),
       foodOf({ us: soldAs([]), any: gone }, { id: 'glub' }),

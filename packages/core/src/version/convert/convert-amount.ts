@@ -104,7 +104,7 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   const atLeast = mustNotShrink(food, conversion);
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper, atLeast };
   const landed = land(need, kitchen);
-  if (landed === null) return unlanded(weighed.low, kitchen) ?? firstStatement(stated);
+  if (landed === null) return unlanded(weighed.low, kitchen, atLeast) ?? firstStatement(stated);
   if (ownMeasure(stated, food, conversion) !== null) return firstStatement(stated);
   const spread = spreadOf(weighed);
   const range = weighed.high === null ? null : landRange(weighed.low, weighed.high, { ...need, spread }, kitchen);

@@ -7,7 +7,7 @@ import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { endsOf, rangeOf } from '../weigh/weighed-ends.js';
 import type { WeighedAmount } from '../weigh/weighing.js';
 import type { Conversion } from './convert-amount.js';
-import { stateMeasure, unlanded } from './land.js';
+import { nextAbove, stateMeasure, unlanded } from './land.js';
 import { stateRange } from './land-range.js';
 import { mustNotShrink } from './must-not-shrink.js';
 import { type PackNeed, packsForEnds, samePack, wholeLimit } from './whole-packs.js';
@@ -23,11 +23,13 @@ export function inPacks(
   const sold = food === null ? null : soldIn(food, kitchen.id);
   const grams = weighed.low.grams;
   if (food === null || sold === null || grams === null) return null;
-  if (isUseWhole(sold))
+  if (isUseWhole(sold)) {
+    const atLeast = mustNotShrink(food, conversion);
     return (
-      inWholePacks(stated, weighed, food, sold, mustNotShrink(food, conversion)) ??
-      massOf(weighed, kitchen, stated.approx)
+      inWholePacks(stated, weighed, food, sold, atLeast) ??
+      (atLeast ? massAbove(weighed, kitchen, stated.approx) : massOf(weighed, kitchen, stated.approx))
     );
+  }
   if (weighed.count === null || weighed.count.isZero() || stated.pack?.word === '') return null;
   const same = samePack(grams.dividedBy(weighed.count), sold);
   if (same === null) return null;
@@ -58,6 +60,12 @@ function massOf(weighed: WeighedAmount, kitchen: Kitchen, approx: boolean): Stat
   const [low, high] = ends;
   if (low == null) return unlandedEnds(weighed, kitchen);
   return high == null ? stateMeasure(low.measure, approx) : stateRange(low.measure, high.measure, approx);
+}
+
+/** The same beside a cure, where less will not do; a range stands as it was written there. */
+function massAbove({ low }: WeighedAmount, kitchen: Kitchen, approx: boolean): Stated | null {
+  const [enough] = low.grams === null ? [] : nextAbove(measuresBy(kitchen, 'scale'), low.grams);
+  return enough === undefined ? unlanded(low, kitchen, true) : stateMeasure(enough.measure, approx);
 }
 
 function unlandedEnds({ low, high }: WeighedAmount, kitchen: Kitchen): Stated | null {

@@ -25,8 +25,8 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
   return best?.landed ?? null;
 }
 
-/** The least measure that is enough. */
-function nextAbove(measures: readonly Measure[], size: Exact): Landed[] {
+/** The least measure that is enough; none where the largest is not. */
+export function nextAbove(measures: readonly Measure[], size: Exact): Landed[] {
   const enough = measures.filter((measure) => measure.size.greaterThanOrEqualTo(size));
   const [first, ...others] = enough;
   if (first === undefined) return [];
@@ -58,19 +58,26 @@ export function stateMeasure(measure: Measure, approx: boolean): Stated {
   return { statements: [[...terms]], pack: label, eggSize: null, approx };
 }
 
-/** The weight or volume of a kitchen that no tool measures, written in its own units to the nearest whole or quarter: shown, and a finding. */
-export function unlanded(weighed: Weighed, kitchen: Kitchen): Stated | null {
+/**
+ * The weight or volume of a kitchen that no tool measures, written in its own units to the nearest whole or quarter: shown, and a finding.
+ *
+ * @param atLeast Whether it is rounded up: less will not do.
+ */
+export function unlanded(weighed: Weighed, kitchen: Kitchen, atLeast = false): Stated | null {
+  const rounding = atLeast ? Exact.ROUND_UP : Exact.rounding;
+  const partsOf = (size: Exact, parts: number): Exact =>
+    size.times(parts).toDecimalPlaces(0, rounding).dividedBy(parts);
   if (weighed.grams !== null) {
-    if (kitchen.writes.mass.includes('g')) return one(weighed.grams.toSignificantDigits(2), 'g');
+    if (kitchen.writes.mass.includes('g')) return one(weighed.grams.toSignificantDigits(2, rounding), 'g');
     const ounces = weighed.grams.dividedBy(gramsIn('oz'));
     // A quarter of an ounce is too rough for a little yeast.
     const parts = ounces.lessThan(1) ? 8 : 4;
-    return one(Exact.max(ounces.times(parts).round(), 1).dividedBy(parts), 'oz');
+    return one(Exact.max(partsOf(ounces, parts), new Exact(1).dividedBy(parts)), 'oz');
   }
   if (weighed.millilitres !== null) {
-    if (kitchen.jug?.unit === 'ml') return one(weighed.millilitres.toSignificantDigits(2), 'ml');
+    if (kitchen.jug?.unit === 'ml') return one(weighed.millilitres.toSignificantDigits(2, rounding), 'ml');
     const cup = kitchen.units.cup;
-    if (cup !== undefined) return one(weighed.millilitres.dividedBy(cup).times(4).round().dividedBy(4), 'cup');
+    if (cup !== undefined) return one(partsOf(weighed.millilitres.dividedBy(cup), 4), 'cup');
   }
   return null;
 }
