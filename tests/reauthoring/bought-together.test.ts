@@ -3,6 +3,7 @@ import {
   Exact,
   foodsIn,
   isRefusal,
+  linesIn,
   reauthor,
   type Setting,
   type Version,
@@ -31,7 +32,7 @@ const tart = `:::ingredients[Crust]{kitchen=us}
 /** What each line of a food buys: the packs, what is left in grams, and whether another line's purchase holds it. */
 function purchases(version: Version, food: string) {
   return version.parts
-    .flatMap(({ lines }) => lines.flatMap(foodsIn))
+    .flatMap(({ lines }) => lines.flatMap(linesIn).flatMap(foodsIn))
     .filter((own) => own.food?.id === food)
     .map(({ bought, boughtWith }) => ({
       buys: bought === null ? null : boughtInWords(bought, version.kitchen).join(' + '),
@@ -83,5 +84,22 @@ describe('what several lines ask for', () => {
     const version = versionFor(recipeInPost(post), 'uk', setting);
     expect(purchases(version, 'chickpeas').map(({ buys }) => buys)).toEqual(['3 × 400 g tins', '']);
     expect(purchases(version, 'coconut-milk').map(({ elsewhere }) => elsewhere)).toEqual([null, null]);
+  });
+
+  test('is bought once for what a line counts beside its first food too', () => {
+    const post = ':::ingredients{kitchen=us}\n- 2 eggs and ⅓ cup heavy cream\n- ¼ cup heavy cream\n:::\n';
+    const version = versionFor(recipeInPost(post), 'uk', setting);
+    expect(purchases(version, 'heavy-cream')).toEqual([
+      { buys: '1 × 150 ml pot', left: expect.closeTo(10, -1), elsewhere: null },
+      { buys: '', left: 0, elsewhere: expect.stringContaining('⅓ cup heavy cream') },
+    ]);
+  });
+
+  test('says once what all of it leaves, also of what a line counts beside its first food', () => {
+    const post = ':::ingredients{kitchen=uk}\n- 2 eggs and 300 ml whole milk\n- 175 ml whole milk\n:::\n';
+    const found = versionFor(recipeInPost(post), 'uk', setting).parts.flatMap(({ lines }) =>
+      lines.flatMap(({ problems }) => problems.map(({ problem }) => problem)),
+    );
+    expect(found).toEqual([expect.objectContaining({ rule: 'awkward-leftover', text: '300 ml + 175 ml' })]);
   });
 });

@@ -104,7 +104,7 @@ function shopping(line: VersionLine, own: VersionFood, version: Version): string
 /** The amounts of several lines that one purchase is for; nothing is said of one. */
 function forSeveral({ line }: VersionLine, own: VersionFood, { parts, kitchen }: Version): string {
   const others = parts
-    .flatMap(({ lines }) => lines.flatMap(foodsIn))
+    .flatMap(({ lines }) => lines.flatMap(linesIn).flatMap(foodsIn))
     .filter(({ food, boughtWith }) => food === own.food && boughtWith === line);
   const amounts = [own, ...others].flatMap(({ stated }) => (stated === null ? [] : [writeStated(stated, kitchen)]));
   return others.length === 0 ? '' : `, for ${amounts.join(' + ')}`;

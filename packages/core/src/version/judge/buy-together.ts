@@ -5,6 +5,7 @@ import type { Food } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { type Bought, buy, soldIn } from '../../kitchen/shop/buy.js';
 import { counterSteps } from '../../kitchen/shop/counter.js';
+import { linesIn } from '../line/joined-line.js';
 import type { PlacedProblem, VersionFood, VersionLine, VersionPart } from '../version.js';
 import { awkwardLeftover } from './judge-buying.js';
 import { amountSpan, writtenAs } from './judge-line.js';
@@ -46,7 +47,7 @@ export function buyTogether(parts: readonly VersionPart[], kitchen: Kitchen): Ve
 
 function groupsIn(parts: readonly VersionPart[]): Need[][] {
   const groups = new Map<Food, Map<string, Need[]>>();
-  for (const line of parts.flatMap(({ lines }) => lines)) {
+  for (const line of parts.flatMap(({ lines }) => lines.flatMap(linesIn))) {
     for (const own of [line, ...line.also]) {
       const { food, stated, bought } = own;
       if (food === null || stated === null || bought === null) continue;
@@ -92,21 +93,29 @@ function mostGrams({ own, stated }: Need): Exact {
   return low === undefined || low.isZero() ? grams : grams.times(mostOf(stated)).dividedBy(low);
 }
 
+/** A line, and those that its words count beside it, with what is bought together. Its problems hold those of all of them. */
 function withPurchase(line: VersionLine, together: Together, kitchen: Kitchen): VersionLine {
   const { needs, bought } = together;
-  const own = needs.filter((need) => need.line.line === line.line);
+  const all = linesIn(line).map((each) => each.line);
+  const here = needs.filter((need) => all.includes(need.line.line));
   const [first] = needs;
-  if (own.length === 0 || first === undefined) return line;
-  const isFirst = own.includes(first);
+  if (here.length === 0 || first === undefined) return line;
+  const own = here.filter((need) => need.line.line === line.line);
   const change = <T extends VersionFood>(food: T): T => {
-    if (!own.some((need) => need.food === food.food && need.stated === food.stated)) return food;
-    return isFirst ? { ...food, bought } : { ...food, bought: nothing, boughtWith: first.line.line };
+    const need = own.find((each) => each.food === food.food && each.stated === food.stated);
+    if (need === undefined) return food;
+    return need === first ? { ...food, bought } : { ...food, bought: nothing, boughtWith: first.line.line };
   };
   const problems = line.problems.filter(
     ({ problem }) => problem.rule !== 'awkward-leftover' || problem.food !== first.food,
   );
-  const left = isFirst ? leftBy(first, together, kitchen) : [];
-  return { ...change(line), also: line.also.map(change), problems: [...problems, ...left] };
+  const left = here.includes(first) ? leftBy(first, together, kitchen) : [];
+  return {
+    ...change(line),
+    ...(line.plus === undefined ? {} : { plus: withPurchase(line.plus, together, kitchen) }),
+    also: line.also.map(change),
+    problems: [...problems, ...left],
+  };
 }
 
 function leftBy({ line, food }: Need, { needs, bought }: Together, kitchen: Kitchen): PlacedProblem[] {
