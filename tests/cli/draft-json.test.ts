@@ -120,6 +120,21 @@ describe('retare draft --format json', () => {
     expect(version.infeasible).toBeNull();
   });
 
+  test('tells of a version that the check would refuse why it is none', async () => {
+    const { code, files } = await versionsOf(
+      stew.replace('1 cup heavy cream', '1 tsp pink curing salt'),
+      '--for',
+      'uk',
+    );
+    expect(code).toBe(1);
+    expect(files[0].versions[0].infeasible).toEqual({
+      because: [
+        { kind: 'finding', line: null, name: 'curing-salt', part: null, text: expect.stringContaining('Write it in grams') },
+      ],
+      leastChange: null,
+    });
+  });
+
   test('tells of an infeasible version what stands in the way, and its nearest lines', async () => {
     const { code, out } = await runOn(siteWithWholeGelatine(), setMilk, ['draft', '--for', 'uk', '--format', 'json']);
     const [version] = JSON.parse(out)[0].versions;

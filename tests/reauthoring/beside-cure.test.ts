@@ -1,4 +1,4 @@
-import { isRefusal, reauthor, type Version, versionFor } from '@retare/core';
+import { gramsIn, isMassUnit, isRefusal, reauthor, type Version, versionFor } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { recipeOf, textOf } from './recipe-of.js';
@@ -81,6 +81,31 @@ describe('beside a cure', () => {
         expect(line?.drift?.toNumber()).toBeGreaterThan(-1e-9);
       }),
     );
+  });
+
+  // 18 g a tablespoon of table salt; a US spoon is 1.4 % smaller than a Canadian one; 1.1 kg are 38.8 oz.
+  test.for([
+    ['uk', '1.1 kg conger loin', 'us', '39 oz conger loin', 'what no tool measures is not less either'],
+    ['uk', '45 g table salt', 'us', '2½ tbsp table salt', 'a division’s last digit is no reason for a fifth more'],
+    ['us', '3 (13-oz) packs pork sausages', 'uk', '1.15 kg pork sausages', 'no packs come near, and 1.1 kg are less'],
+  ] as const)('%s %s is in %s %s: %s', ([from, line, to, becomes]) => {
+    const version = versionFor(recipeOf({ kitchen: from, lines: [line, cure] }), to, setting);
+    expect(version.parts[0]?.lines.map(textOf)[0]).toBe(becomes);
+  });
+
+  test('a heaped spoon is no smaller one', () => {
+    const lineIn = (...lines: string[]) =>
+      versionFor(recipeOf({ kitchen: 'ca', lines }), 'us', setting).parts[0]?.lines.map(textOf)[0];
+    expect(lineIn('1 heaped tbsp table salt')).toBe('1 heaped tbsp table salt');
+    expect(lineIn('1 heaped tbsp table salt', cure)).toBe('2½ tbsp table salt');
+  });
+
+  test.for(kitchenIds.filter((id) => id !== 'us'))('no range begins lower, in %s', (to) => {
+    const result = reauthor(recipeOf({ kitchen: 'us', lines: ['4 to 5 lb pork belly', cure] }), to, setting);
+    if (isRefusal(result)) throw new Error(result.kind);
+    const [term] = result.version.parts[0]?.lines[0]?.stated?.statements[0] ?? [];
+    const grams = term === undefined || !isMassUnit(term.unit) ? null : term.low.times(gramsIn(term.unit));
+    expect(grams?.toNumber()).toBeGreaterThanOrEqual(4 * 453.59237 - 1e-9);
   });
 
   test('an anchor comes in no smaller packs: there is no version, and its packs are why', () => {

@@ -81,7 +81,10 @@ function failureOf({ kitchen, result, errors }: DraftedVersion, path: string): s
 }
 
 function postJson({ path, reading, versions }: DraftedPost): { file: string; versions: unknown[] } {
-  return { file: path, versions: reading === null ? [] : versions.map(({ result }) => versionJson(result, reading)) };
+  return {
+    file: path,
+    versions: reading === null ? [] : versions.map(({ result, errors }) => versionJson(result, reading, errors)),
+  };
 }
 
 function postText(post: DraftedPost, { larder }: LoadedSettings): string {

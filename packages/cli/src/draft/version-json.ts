@@ -10,6 +10,7 @@ import {
 } from '@retare/core';
 import type { RecipeReading } from 'remark-retare';
 import { type Decimal, decimal } from '../decimal.js';
+import type { DraftFinding } from './findings-in.js';
 import { type JsonLine, lineJson } from './line-json.js';
 import { foodWord, lineNumber, nativeWords } from './line-words.js';
 import { changeWords, leastChangeWords, obstacleWords } from './obstacle-words.js';
@@ -30,8 +31,16 @@ export interface JsonVersion {
   /** What is minimised; null where a line has no amount at all. */
   cost: Decimal | null;
   runnerUp: { batchFactor: Decimal; anchor: string | null; cost: Decimal } | null;
+  /** Null for a version that can be published. */
   infeasible: {
-    because: { kind: Obstacle['kind']; line: number | null; name: string; part: string | null; text: string }[];
+    /** What stands in the way; `finding`: what the check would say of the drafted blocks, by the name of its rule. */
+    because: {
+      kind: Obstacle['kind'] | 'finding';
+      line: number | null;
+      name: string;
+      part: string | null;
+      text: string;
+    }[];
     /** The least that an author could change; null where nothing that was tried helps. */
     leastChange: { text: string; changes: JsonChange[] } | null;
   } | null;
@@ -50,8 +59,12 @@ export interface JsonChange {
   text: string;
 }
 
-/** A version and its reasons as data. */
-export function versionJson(result: Reauthored, reading: RecipeReading): JsonVersion {
+/**
+ * A version and its reasons as data.
+ *
+ * @param errors What the check finds in its blocks.
+ */
+export function versionJson(result: Reauthored, reading: RecipeReading, errors: readonly DraftFinding[]): JsonVersion {
   const { version, runnerUp } = result;
   const mentions = version.steps.flatMap((steps) => steps.mentions);
   return {
@@ -84,7 +97,7 @@ export function versionJson(result: Reauthored, reading: RecipeReading): JsonVer
       runnerUp === null
         ? null
         : { batchFactor: decimal(runnerUp.batchFactor), anchor: runnerUp.anchor, cost: decimal(runnerUp.cost) },
-    infeasible: infeasibleJson(result, reading),
+    infeasible: infeasibleJson(result, reading) ?? unpublishable(errors),
   };
 }
 
@@ -120,6 +133,19 @@ function infeasibleJson({ infeasible, version }: Reauthored, reading: RecipeRead
             changes: leastChange.map((change) => changeJson(change, kitchen, reading)),
           },
   };
+}
+
+/** A version that the check would refuse is none either: nobody has to read what is said beside the JSON to know. */
+function unpublishable(errors: readonly DraftFinding[]): JsonVersion['infeasible'] {
+  if (errors.length === 0) return null;
+  const because = errors.map(({ rule, message }) => ({
+    kind: 'finding' as const,
+    line: null,
+    name: rule,
+    part: null,
+    text: message,
+  }));
+  return { because, leastChange: null };
 }
 
 function changeJson(change: Change, kitchen: Kitchen, reading: RecipeReading): JsonChange {

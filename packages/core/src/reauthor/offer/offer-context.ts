@@ -1,6 +1,7 @@
+import type { Stated } from '../../amount/stated.js';
 import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
 import { hasCure, mayBeCured } from '../../recipe/has-cure.js';
-import type { Demand, Offer } from '../search/demand.js';
+import type { Choice, Demand, Offer } from '../search/demand.js';
 import type { DemandContext } from '../search/demands-of.js';
 import type { BatchSpan, Weights } from '../weights.js';
 
@@ -30,7 +31,16 @@ export function offerContext(
 }
 
 /** Beside a cure nothing that it acts on is rounded down: less meat for as much of it is more of it in the meat. */
-export function enough(offer: Offer, { quantity, food }: Demand, { besideCure }: OfferContext): Offer {
+export function enough(offer: Offer, { quantity, spread, food }: Demand, { besideCure }: OfferContext): Offer {
   if (!besideCure || !mayBeCured(food)) return offer;
-  return { ...offer, choices: offer.choices.filter(({ size }) => size >= quantity * (1 - 1e-9)) };
+  const least = quantity * (1 - 1e-9);
+  const isEnough = ({ size, index }: Choice): boolean =>
+    size >= least && (spread === 1 || lowerEnd(size, offer.state(index)) >= least / Math.sqrt(spread));
+  return { ...offer, choices: offer.choices.filter(isEnough) };
+}
+
+/** The least of a range, by its middle. */
+function lowerEnd(size: number, { statements }: Stated): number {
+  const term = statements[0]?.[0];
+  return term?.high == null ? size : size / Math.sqrt(term.high.dividedBy(term.low).toNumber());
 }

@@ -105,7 +105,8 @@ function byMeasure(stated: Stated, weighed: WeighedAmount, food: Food | null, co
   const need: Need = { weighed: middle(weighed), dimension, food, byWrapper, atLeast };
   const landed = land(need, kitchen);
   if (landed === null) return unlanded(weighed.low, kitchen, atLeast) ?? firstStatement(stated);
-  if (ownMeasure(stated, food, conversion) !== null) return firstStatement(stated);
+  const own = ownMeasure(stated, food, conversion);
+  if (own !== null && !(atLeast && own.lessThan(1))) return firstStatement(stated);
   const spread = spreadOf(weighed);
   const range = weighed.high === null ? null : landRange(weighed.low, weighed.high, { ...need, spread }, kitchen);
   if (range === null) return stateMeasure(landed.measure, stated.approx);

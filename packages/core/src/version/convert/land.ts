@@ -25,9 +25,13 @@ export function land(need: Need, kitchen: Kitchen): Landed | null {
   return best?.landed ?? null;
 }
 
+/** A division's last digit takes nothing from what is wanted. */
+const noLess = new Exact(1).minus('1e-20');
+
 /** The least measure that is enough; none where the largest is not. */
 export function nextAbove(measures: readonly Measure[], size: Exact): Landed[] {
-  const enough = measures.filter((measure) => measure.size.greaterThanOrEqualTo(size));
+  const least = size.times(noLess);
+  const enough = measures.filter((measure) => measure.size.greaterThanOrEqualTo(least));
   const [first, ...others] = enough;
   if (first === undefined) return [];
   const measure = others.reduce((least, each) => (each.size.lessThan(least.size) ? each : least), first);
@@ -66,7 +70,11 @@ export function stateMeasure(measure: Measure, approx: boolean): Stated {
 export function unlanded(weighed: Weighed, kitchen: Kitchen, atLeast = false): Stated | null {
   const rounding = atLeast ? Exact.ROUND_UP : Exact.rounding;
   const partsOf = (size: Exact, parts: number): Exact =>
-    size.times(parts).toDecimalPlaces(0, rounding).dividedBy(parts);
+    size
+      .times(parts)
+      .times(atLeast ? noLess : 1)
+      .toDecimalPlaces(0, rounding)
+      .dividedBy(parts);
   if (weighed.grams !== null) {
     if (kitchen.writes.mass.includes('g')) return one(weighed.grams.toSignificantDigits(2, rounding), 'g');
     const ounces = weighed.grams.dividedBy(gramsIn('oz'));
