@@ -122,4 +122,12 @@ describe('unbuyable', () => {
     expect(of('warning').map(({ severity }) => severity)).toEqual(['warning']);
     expect(of('off')).toEqual([]);
   });
+
+  test('says the amount of each of several foods', () => {
+    const found = said(lines('1 lb each ground beef and ground pork'), 'unbuyable', { kitchens: ['uk'] });
+    expect(found.map(({ text }) => /so (.*) cannot/u.exec(text)?.[1])).toEqual([
+      '`455 g` (your `1 lb`)',
+      '`455 g` (your `1 lb`)',
+    ]);
+  });
 });

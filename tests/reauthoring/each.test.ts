@@ -79,3 +79,17 @@ test('shares of what is counted beside the first food follow it', () => {
   const texts = versionFor(recipe, 'uk', setting).steps.flatMap(({ mentions }) => mentions.map(({ text }) => text));
   expect(texts).toEqual(['1 medium yolk', '100 g', '1 medium yolk', '100 g']);
 });
+
+test.for([
+  ['2 T each sugar and cornstarch', 'unreadable-amount', '2 T'],
+  ['4 oz each heavy cream and whole milk', 'unreadable-amount', '4 oz'],
+  ['⅛ tsp each ground cloves and nutmeg', 'unmeasurable', '⅛ tsp'],
+  ['1 tsp each kosher salt and sugar', 'which-salt', '1 tsp'],
+  ['1 tsp each sugar and kosher salt', 'which-salt', '1 tsp'],
+] as const)('a finding about %s says what is written', ([line, rule, words]) => {
+  const { parts } = versionFor(recipeOf({ kitchen: 'us', lines: [line] }), 'us', setting);
+  const found = parts.flatMap(({ lines }) => lines.flatMap(({ problems }) => problems.map(({ problem }) => problem)));
+  const texts = found.flatMap((problem) => (problem.rule === rule ? [problem.text] : []));
+  expect(texts.length).toBeGreaterThan(0);
+  expect(new Set(texts)).toEqual(new Set([words]));
+});

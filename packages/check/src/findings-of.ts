@@ -1,4 +1,5 @@
 import {
+  amountAsWritten,
   type Kitchen,
   listed,
   type PlacedProblem,
@@ -92,7 +93,9 @@ function ofLine(
   );
   return told.flatMap((placed) => {
     const place = wordsAt(placed, at?.words, reading.source, at?.paragraph.position);
-    const words = line.line.text.slice(placed.span.start, placed.span.end).trim();
+    const there = line.line.text.slice(placed.span.start, placed.span.end).trim();
+    // The second food of `1 cup each flour and sugar` has the amount of the first.
+    const words = there === '' ? (amountAsWritten(line.line.reading) ?? '') : there;
     const written = converted === null || words === placed.problem.text ? null : words;
     return counted(placed, kitchen, place, severity(placed, converted, settings), written);
   });

@@ -95,6 +95,8 @@ function amountIn(
   const at = line === undefined ? undefined : reading.lines.get(line.key);
   const span = line?.reading.amountSpans[0];
   if (lines.length !== 1 || line === undefined || at === undefined || span === undefined) return null;
+  // Of `1 tsp each salt and pepper` no words are the pepper's own.
+  if (span.start === span.end) return null;
   const text = line.text.slice(span.start, span.end);
   const start = span.start + text.length - text.trimStart().length;
   const place = placeOf(at.words, start, start + text.trim().length, reading.source, at.paragraph.position);

@@ -1,4 +1,5 @@
 import {
+  amountAsWritten,
   boughtInWords,
   dimensionOf,
   foodsIn,
@@ -64,8 +65,11 @@ function conversion(line: VersionLine, own: VersionFood, stated: Stated, kitchen
   const span = line.line.reading.amountSpans[0];
   if (span === undefined) return null;
   // What reads as it was written was not rounded.
-  if (!line.edits.some(({ start, end }) => start < span.end && span.start < end)) return null;
-  const written = line.line.text.slice(span.start, span.end).trim();
+  const isShared = span.start === span.end;
+  if (!isShared && !line.edits.some(({ start, end }) => start < span.end && span.start < end)) return null;
+  // The second food of `1 cup each flour and sugar` has the amount of the first.
+  const { text, reading } = line.line;
+  const written = isShared ? (amountAsWritten(reading) ?? '') : text.slice(span.start, span.end).trim();
   const here = writeStated(stated, kitchen);
   // Spoons of one food say nothing of spoons of another.
   const unit = own.food === line.line.food ? (stated.statements[0]?.[0]?.unit ?? 'g') : 'g';

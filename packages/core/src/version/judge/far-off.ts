@@ -2,7 +2,7 @@ import type { Stated } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { PlacedProblem } from '../version.js';
-import { amountSpan } from './judge-line.js';
+import { amountSpan, amountWords } from './judge-line.js';
 
 /** An amount that is this much more or less is no longer the author's: an eighth of a teaspoon is not a quarter. */
 const tooFar = new Exact('0.2');
@@ -17,7 +17,7 @@ export function farOff(line: Line, drift: Exact | null, nearest: Stated | null):
   const term = line.reading.amounts[0];
   if (drift === null || nearest === null || term === undefined || drift.abs().lessThanOrEqualTo(tooFar)) return [];
   const span = amountSpan(line);
-  const text = line.text.slice(span.start, span.end).trim();
+  const text = amountWords(line);
   return [
     {
       span,

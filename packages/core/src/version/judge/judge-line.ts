@@ -37,9 +37,15 @@ export function judgeLine(
 
 /** What is read there: the author's words in the author's kitchen, ours in another. */
 export function writtenAs(line: Line, stated: Stated, kitchen: Kitchen): string {
-  const span = amountSpan(line);
-  const same = sameStated(statedIn(line.reading), stated);
-  return same ? line.text.slice(span.start, span.end).trim() : writeStated(stated, kitchen);
+  return sameStated(statedIn(line.reading), stated) ? amountWords(line) : writeStated(stated, kitchen);
+}
+
+/** The author's words for a line's amount; for what states none of its own (`1 lb each beef and pork`) where that is said. */
+export function amountWords(line: Line): string {
+  const { start, end } = amountSpan(line);
+  const [shared] = line.reading.amounts;
+  if (start < end || shared === undefined) return line.text.slice(start, end).trim();
+  return line.reading.text.slice(shared.span.start, shared.span.end).trim();
 }
 
 /** Where a line states its amount, else its food. */

@@ -7,7 +7,7 @@ import { sameContainer } from '../../kitchen/shop/unsized-pack.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { PlacedProblem } from '../version.js';
 import { isContainer } from '../weigh/weigh-packs.js';
-import { amountSpan } from './judge-line.js';
+import { amountSpan, amountWords } from './judge-line.js';
 
 /**
  * A finding where an author's pot or packet of no known size comes to a kitchen whose shops sell the food in other containers: nobody there
@@ -24,7 +24,7 @@ export function unsaidPack(line: Line, stated: Stated | null, weighed: Weighed, 
   if (unit === undefined || !isContainer(unit) || weighed.grams !== null || weighed.millilitres !== null) return [];
   if (container === undefined || sold.packs.some(({ word }) => sameContainer(word, container))) return [];
   const span = amountSpan(line);
-  const text = line.text.slice(span.start, span.end).trim();
+  const text = amountWords(line);
   return [
     { span, problem: { rule: 'unbuyable', reason: 'pack-size', text, food, packs: [...sold.packs], nearest: [] } },
   ];

@@ -2,7 +2,7 @@ import { isMassUnit, isVolumeUnit, millilitresIn } from '../../amount/size.js';
 import { Exact } from '../../exact.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
-import { amountSpan } from '../judge/judge-line.js';
+import { amountSpan, amountWords } from '../judge/judge-line.js';
 import type { PlacedProblem } from '../version.js';
 import { ambiguousUnits } from './ambiguous-unit.js';
 
@@ -25,7 +25,7 @@ function unread({ reading, food, text }: Line): PlacedProblem[] {
 function curingSalt(line: Line): PlacedProblem[] {
   if (line.food?.role !== 'cure' || line.reading.amounts.length === 0 || isWeighed(line)) return [];
   const span = amountSpan(line);
-  const text = line.text.slice(span.start, span.end).trim();
+  const text = amountWords(line);
   return [{ span, problem: { rule: 'curing-salt', text, food: line.food } }];
 }
 
@@ -40,7 +40,7 @@ export function whichSalt(line: Line, kitchen: Kitchen): PlacedProblem[] {
   const heaviest = grains.at(-1);
   if (lightest === undefined || heaviest === undefined) return [];
   const span = amountSpan(line);
-  const text = line.text.slice(span.start, span.end).trim();
+  const text = amountWords(line);
   return [{ span, problem: { rule: 'which-salt', text, food, grams: [lightest, heaviest] } }];
 }
 

@@ -8,10 +8,10 @@ import type { PlacedProblem } from '../version.js';
  * A second statement of the amount settles it, and so does a kitchen that has no other meaning for the letter.
  */
 export function ambiguousUnits(line: Line, kitchen: Kitchen): PlacedProblem[] {
-  const { amounts, pack } = line.reading;
+  const { amounts, pack, text } = line.reading;
   const first = amounts[0];
   if (first === undefined || amounts.length > 1) return [];
-  const written = line.text.slice(first.span.start, first.span.end);
+  const written = text.slice(first.span.start, first.span.end);
   const letter = loneLetter(written);
   if (letter !== null && !(letter === 'c' && kitchen.cups !== null))
     return [problem(first, written, ...ofLetter(letter))];
@@ -23,8 +23,8 @@ export function ambiguousUnits(line: Line, kitchen: Kitchen): PlacedProblem[] {
 }
 
 /** Whether the unit is a letter that some read as a tablespoon and others as a teaspoon. */
-export function isLoneSpoon({ text, reading }: Line): boolean {
-  const first = reading.amounts[0];
+export function isLoneSpoon({ reading: { text, amounts } }: Line): boolean {
+  const [first] = amounts;
   const letter = first === undefined ? null : loneLetter(text.slice(first.span.start, first.span.end));
   return letter === 'T' || letter === 't';
 }
