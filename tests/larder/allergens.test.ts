@@ -67,6 +67,8 @@ const madeWith: readonly [food: string, allergen: string][] = [
   ['hummus', 'sesame'],
   ['lupin-beans', 'lupin'],
   ['furikake', 'sesame'],
+  ['furikake', 'gluten'],
+  ['lap-cheong', 'gluten'],
   ['ponzu', 'fish'],
   ['farro', 'gluten'],
   ['freekeh', 'gluten'],
