@@ -129,7 +129,13 @@ describe('retare draft --format json', () => {
     expect(code).toBe(1);
     expect(files[0].versions[0].infeasible).toEqual({
       because: [
-        { kind: 'finding', line: null, name: 'curing-salt', part: null, text: expect.stringContaining('Write it in grams') },
+        {
+          kind: 'finding',
+          line: null,
+          name: 'curing-salt',
+          part: null,
+          text: expect.stringContaining('Write it in grams'),
+        },
       ],
       leastChange: null,
     });

@@ -1,7 +1,7 @@
 import type { Exact } from '../../exact.js';
 import { readQuantity } from '../quantity/quantity.js';
 import type { Span } from '../reading.js';
-import { isLengthUnit, isMassUnit, isVolumeUnit } from '../size.js';
+import { centimetresIn, isLengthUnit, isMassUnit, isVolumeUnit } from '../size.js';
 import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { LengthUnit, MassUnit, VolumeUnit } from '../unit.js';
@@ -50,7 +50,7 @@ export function readYield(text: string): YieldPart[] {
   let at = 0;
   let counted = -1;
   while (at < tokens.length) {
-    const read = readSides(tokens, at) ?? readOne(tokens, at, { counted, anyCount: counted >= 0 });
+    const read = readSides(tokens, at, counted >= 0) ?? readOne(tokens, at, { counted, anyCount: counted >= 0 });
     if (read === null) {
       at += 1;
       continue;
@@ -69,12 +69,16 @@ interface Found {
 }
 
 /** `9 × 13-inch`; `12 x 100 g` are twelve. */
-function readSides(tokens: Tokens, at: number): Found | null {
+function readSides(tokens: Tokens, at: number, anyCount: boolean): Found | null {
   const size = tokens.at(at).kind === 'number' ? readSizeAt(tokens, at) : null;
   const sides = size?.measures.map(({ low }) => low) ?? [];
   const [first] = sides;
   if (size === null || first === undefined || sides.length < 2 || !isLengthUnit(size.unit)) return null;
   const { unit, next } = size;
+  if (!anyCount && arePieces(tokens, at, sides, { unit, next })) {
+    const count: Numbered = { low: first, high: null, approx: false, span: spanOf(tokens, at, at + 1) };
+    return { part: { kind: 'count', whole: false, ...count }, next: at + 2 };
+  }
   const part: YieldPart = {
     kind: 'size',
     sides,
@@ -83,6 +87,24 @@ function readSides(tokens: Tokens, at: number): Found | null {
     ...{ low: first, high: null, approx: false, span: spanOf(tokens, at, next) },
   };
   return { part, next };
+}
+
+/** No piece that a dish makes many of is longer, in centimetres. Common practice, no source. */
+const longestPiece = 15;
+
+/** `24 × 5 cm squares` are 24 of 5 cm: the words behind count pieces, and say of no number before them how many. */
+function arePieces(
+  tokens: Tokens,
+  at: number,
+  [count, length, ...more]: readonly Exact[],
+  { unit, next }: { unit: LengthUnit; next: number },
+): boolean {
+  if (count === undefined || length === undefined || more.length > 0) return false;
+  const sign = tokens.word(at + 1);
+  if ((sign !== 'x' && sign !== '×') || !count.isInteger() || count.equals(length)) return false;
+  if (length.times(centimetresIn(unit)).greaterThan(longestPiece) || isWhole(tokens, next)) return false;
+  const noun = tokens.at(next);
+  return noun.kind === 'word' && noun.lower.endsWith('s');
 }
 
 function readOne(

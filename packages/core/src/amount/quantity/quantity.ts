@@ -1,6 +1,6 @@
 import { Exact } from '../../exact.js';
 import { readNumber } from '../token/number.js';
-import { isDash, passOfArticle } from '../token/number-parts.js';
+import { fractionBehind, isDash, passOfArticle } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
 import { passAbout, passEnding } from './about.js';
@@ -59,7 +59,9 @@ export function readQuantity(tokens: Tokens, index: number): ReadQuantity | null
     range,
     unitWord,
   };
-  return unitWord === null ? withArticleEnd(quantity, tokens, article) : withOrTwo(tokens, quantity);
+  return unitWord === null
+    ? withArticleEnd(quantity, tokens, article)
+    : withOrTwo(tokens, withAndAHalf(tokens, quantity));
 }
 
 function isPartOfName(tokens: Tokens, at: number): boolean {
@@ -145,6 +147,17 @@ function standsAlone(tokens: Tokens, unit: ReadUnit): boolean {
 /** `Salt, a little; pinch`: a gesture at the end of its clause. */
 function isClosed(unit: ReadUnit, behind: string): boolean {
   return (unit.unit === 'pinch' || unit.unit === 'dash' || unit.unit === 'handful') && behind === 'mark';
+}
+
+/** `a cup and a half of flour`; not `1 cup and a half teaspoon`, nor `1 lime and a half onion`. */
+function withAndAHalf(tokens: Tokens, quantity: ReadQuantity): ReadQuantity {
+  const { low, high, next } = quantity;
+  const more = high === null && tokens.word(next) === 'and' ? fractionBehind(tokens, next) : null;
+  if (more === null || more.next !== next + 3) return quantity;
+  const behind = tokens.at(more.next);
+  const isOfIt =
+    behind.lower === 'of' || more.next >= tokens.length || (behind.kind === 'mark' && !isDash(behind.lower));
+  return isOfIt ? { ...quantity, low: low.plus(more.value), next: more.next } : quantity;
 }
 
 /** `a clove or two`, `a pound or two`, `tsp or so`, `30g+`. */

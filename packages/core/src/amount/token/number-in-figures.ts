@@ -44,7 +44,7 @@ function readFigure(tokens: Tokens, index: number): ReadNumber | null {
   const spaced = spacedFraction(tokens, index);
   if (spaced !== null) return spaced;
   const mixed = fractionBehind(tokens, index + 1);
-  if (mixed !== null) return plainNumber(token.value.plus(mixed.value), mixed.next);
+  if (mixed !== null) return dozens(tokens, token.value.plus(mixed.value), mixed.next);
   return figureShare(tokens, token.value, index + 1) ?? dozens(tokens, token.value, index + 1);
 }
 

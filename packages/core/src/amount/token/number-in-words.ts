@@ -55,7 +55,7 @@ export function readWords(tokens: Tokens, index: number): ReadNumber | null {
 
 function readMixedWords(tokens: Tokens, index: number, value: Exact): ReadNumber {
   const mixed = fractionBehind(tokens, index + 1);
-  if (mixed !== null) return plainNumber(value.plus(mixed.value), mixed.next);
+  if (mixed !== null) return dozens(tokens, value.plus(mixed.value), mixed.next);
   return dozens(tokens, value, index + 1);
 }
 
