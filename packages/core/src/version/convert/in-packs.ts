@@ -53,14 +53,12 @@ function inWholePacks(stated: Stated, weighed: WeighedAmount, food: Food, sold: 
 }
 
 /** What no whole packs come near is stated by weight, with a finding: a volume of a drained food would be another amount. */
-function massOf(weighed: WeighedAmount, kitchen: Kitchen, approx: boolean, atLeast: boolean): Stated | null {
-  const marks = measuresBy(kitchen, 'scale');
-  const ends = endsOf(weighed).map(({ grams }) => {
-    if (grams === null) return null;
-    return atLeast ? (nextAbove(marks, grams)[0] ?? null) : nearestOf(marks, grams);
-  });
+function massOf(weighed: WeighedAmount, kitchen: Kitchen, approx: boolean): Stated | null {
+  const ends = endsOf(weighed).map(({ grams }) =>
+    grams === null ? null : nearestOf(measuresBy(kitchen, 'scale'), grams),
+  );
   const [low, high] = ends;
-  if (low == null) return unlandedEnds(weighed, kitchen, atLeast);
+  if (low == null) return unlandedEnds(weighed, kitchen);
   return high == null ? stateMeasure(low.measure, approx) : stateRange(low.measure, high.measure, approx);
 }
 
