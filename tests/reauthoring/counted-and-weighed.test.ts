@@ -28,7 +28,7 @@ const lines = [
   { from: 'uk', line: '2 carrots (about 200g)', to: 'us', becomes: '2 carrots (about 7 oz)' },
   { from: 'us', line: '8 chicken thighs (about 2½ lb)', to: 'uk', becomes: '8 chicken thighs (about 1.1 kg)' },
   { from: 'us', line: 'juice of 2 limes (about ¼ cup)', to: 'uk', becomes: 'juice of 2 limes (about 60 ml)' },
-  { from: 'uk', line: 'juice of 1 lemon (about 3 tbsp)', to: 'au', becomes: 'juice of 1 lemon (about 2½ tbsp)' },
+  { from: 'uk', line: 'juice of 1 lemon (about 3 tbsp)', to: 'au', becomes: 'juice of 1 lemon (about 2 tbsp + 1 tsp)' },
   { from: 'uk', line: 'juice of 1 lemon (about 3 tbsp)', to: 'eu', becomes: 'juice of 1 lemon (about 3 tbsp)' },
   { from: 'us', line: '2 carrots (about ½ lb)', to: 'ca', becomes: '2 carrots (about ½ lb)' },
 ] as const;

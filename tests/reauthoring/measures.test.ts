@@ -44,8 +44,13 @@ function sizes(list: readonly Exact[]): string[] {
 const sizesOf = (id: string, way: Way): string[] => sizes(measuresBy(kitchen(id), way).map(({ size }) => size));
 
 describe('what a kitchen can measure', () => {
-  test.for(rows)('$id spoons: up to 3 tsp by quarters and 3 tbsp by halves: $source', ({ id, tsp, tbsp }) => {
-    expect(sizesOf(id, 'spoon')).toEqual(sizes([...counted(tsp, 3, quarters), ...counted(tbsp, 3, [6])]));
+  const spoons = '$id spoons: up to 3 tsp by quarters, 3 tbsp by halves, 1 or 2 tbsp and some tsp: $source';
+  test.for(rows)(spoons, ({ id, tsp, tbsp }) => {
+    const added = id === 'au' ? [1, 2, 3] : [1, 2];
+    const sums = [1, 2].flatMap((count) =>
+      added.map((more) => new Exact(tbsp).times(count).plus(new Exact(tsp).times(more))),
+    );
+    expect(sizesOf(id, 'spoon')).toEqual(sizes([...counted(tsp, 3, quarters), ...counted(tbsp, 3, [6]), ...sums]));
   });
 
   test.for(rows)('$id cups: up to 8 by ¼ ⅓ ½ ⅔ ¾, and 1 to 3 tbsp with them: $source', ({ id, cup, tbsp }) => {

@@ -160,8 +160,8 @@ function measured(food: Food, kitchen: Kitchen, sold: Sold | null, wanted: Wante
   const isMarked = kitchen.scale === null && (sold?.packs.some(({ marks: on }) => on !== null) ?? false);
   let evenShort = false;
   const add = (way: string, level: number): void => {
-    // What the author spooned is spooned.
-    const least = wanted.spooned && way !== 'spoon' ? Math.max(level, 1) : level;
+    // What the author spooned is spooned, and least of all weighed.
+    const least = wanted.spooned && way !== 'spoon' ? Math.max(level, way === 'scale' ? 4 : 1) : level;
     // Where a wrapper says what a tablespoon is, no tablespoon says otherwise.
     if (isMarked && way === 'cup') return;
     const sizes = isMarked && way === 'spoon' ? teaspoons(kitchen) : sizesOf(way, kitchen, sold);
@@ -277,7 +277,19 @@ function teaspoons({ spoons: { tsp }, units }: Kitchen): Size[] {
 }
 
 function spoons({ spoons: { tsp, tbsp }, units }: Kitchen): Size[] {
-  return [...inSet(tsp, Number(units.tsp)), ...inSet(tbsp, Number(units.tbsp))];
+  const [small, large] = [Number(units.tsp), Number(units.tbsp)];
+  const sums = [1, 2]
+    .filter((count) => count <= tbsp.wholes)
+    .flatMap((tablespoons) =>
+      [1, 2, 3]
+        .filter((teaspoons) => teaspoons * small < large - 1e-6)
+        .map((teaspoons) => ({ size: tablespoons * large + teaspoons * small, awkward: 3.5 })),
+    );
+  // A quarter more than all the teaspoons that are counted is as fussy.
+  const few = inSet(tsp, small).map((each) =>
+    each.size > tsp.wholes * small + 1e-6 && each.awkward > 0 ? { ...each, awkward: 3.5 } : each,
+  );
+  return [...few, ...inSet(tbsp, large), ...sums];
 }
 
 function cups({ cups: set, units, writes }: Kitchen): Size[] {

@@ -165,6 +165,31 @@ describe('facts of the trade', () => {
     const { version } = reauthored({ kitchen: 'au', lines: ['2 tbsp olive oil'] }, 'uk');
     expect(version.parts[0]?.lines.map(textOf)).toEqual(['40 ml olive oil']);
   });
+
+  // 20 ml are a tablespoon of 15 and a teaspoon of 5, 45 ml two of 20 and a teaspoon: nobody counts out 3¾ tsp, or weighs 11 g of flour.
+  test.for<[native: string, line: string, kitchen: string, becomes: string]>([
+    ['au', '1 tbsp plain flour', 'uk', '1 tbsp + 1 tsp plain flour'],
+    ['au', '1 tbsp cornflour', 'us', '1 tbsp + 1 tsp cornstarch'],
+    ['au', '1 tbsp tahini', 'us', '1 tbsp + 1 tsp tahini'],
+    ['uk', '3 tbsp elderflower cordial', 'au', '2 tbsp + 1 tsp elderflower cordial'],
+    ['uk', '2 tbsp plain flour', 'au', '1½ tbsp plain flour'],
+    ['uk', '1 tbsp soy sauce', 'au', '3 tsp soy sauce'],
+  ])('from %s %s is in %s %s', ([native, line, kitchen, becomes]) => {
+    const { version } = reauthored({ kitchen: native, lines: [line] }, kitchen);
+    expect(version.parts[0]?.lines.map(textOf)).toEqual([becomes]);
+  });
+
+  // A sum of spoons names the larger one, and that is not the same everywhere; no cup is there where jugs are.
+  test.for<[native: string, line: string, kitchen: string, becomes: string]>([
+    ['uk', '1 tbsp + 1 tsp cornflour', 'au', '1 tbsp cornflour'],
+    ['us', '1 tablespoon plus 1 teaspoon cornstarch', 'au', '1 tbsp cornflour'],
+    ['us', '1 tablespoon plus 1 teaspoon cornstarch', 'uk', '1 tablespoon plus 1 teaspoon cornflour'],
+    ['us', '¼ cup plus 1 tablespoon soy sauce', 'uk', '70 ml soy sauce'],
+    ['au', '1 tbsp + ½ tsp sesame oil', 'uk', '1½ tbsp sesame oil'],
+  ])('the sum %s %s is in %s %s', ([native, line, kitchen, becomes]) => {
+    const { version } = reauthored({ kitchen: native, lines: [line] }, kitchen);
+    expect(version.parts[0]?.lines.map(textOf)).toEqual([becomes]);
+  });
 });
 
 describe('pans and yield', () => {

@@ -19,6 +19,8 @@ export interface Quantity {
   span: Span;
   /** How full the spoon or cup is, where that stands apart: `3 tbsp flour, heaped`. */
   fill?: string;
+  /** Of a sum the larger unit that its words name: `tbsp` in `1 tbsp + 1 tsp`, which is 4 `tsp`. */
+  beside?: UnitId;
 }
 
 /** The size of each thing counted: the `15-oz` of `2 (15-oz) cans`. */

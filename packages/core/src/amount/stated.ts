@@ -10,6 +10,8 @@ export interface Term {
   unit: UnitId;
   /** How full a spoon or cup is, in the author's word (`heaped`); level where there is none. */
   fill?: Fill | null;
+  /** The larger unit that the author's words name beside `unit`, where they are a sum. */
+  beside?: UnitId;
 }
 
 /** What stands on a pack; `word` is empty for pieces. */
@@ -42,8 +44,14 @@ export function statedIn(reading: LineReading): Stated | null {
 
 function stateAll(amounts: readonly Quantity[], pack: PackSize | null, text: string): Stated {
   return {
-    statements: amounts.map(({ low, high, unit, span, fill }) => [
-      { low, high, unit, fill: fill ?? fillIn(text.slice(span.start, span.end), unit) },
+    statements: amounts.map(({ low, high, unit, span, fill, beside }) => [
+      {
+        low,
+        high,
+        unit,
+        fill: fill ?? fillIn(text.slice(span.start, span.end), unit),
+        ...(beside === undefined ? {} : { beside }),
+      },
     ]),
     pack: pack === null ? null : { size: pack.size, sizeHigh: pack.sizeHigh, unit: pack.unit, word: pack.word },
     eggSize: null,

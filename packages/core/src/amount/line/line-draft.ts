@@ -29,8 +29,9 @@ export class LineDraft {
     this.spans.push(this.span(amount.start, next));
   }
 
-  private quantityOf({ low, high, unit, approx, first, next }: LineAmount): Quantity {
-    return { low, high, unit, approx, span: this.span(first, next) };
+  private quantityOf({ low, high, unit, approx, first, next, pack, statement: { beside } }: LineAmount): Quantity {
+    const quantity = { low, high, unit, approx, span: this.span(first, next) };
+    return beside === undefined || pack !== null ? quantity : { ...quantity, beside };
   }
 
   private packOf({ pack }: LineAmount): PackSize | null {

@@ -36,6 +36,8 @@ export interface Measure {
   low: Exact;
   high: Exact | null;
   unit: UnitId;
+  /** Of a sum the larger unit, which its words name beside `unit`. */
+  beside?: UnitId;
 }
 
 /** Both in the smaller of two units, exact; `null` where the units do not measure the same. */
@@ -52,8 +54,9 @@ function times({ low, high }: Measure, factor: Exact, unit: UnitId): Measure {
 }
 
 /** A stick of butter has eight tablespoons marked on its wrapper; any other measure stays. */
-export function inTablespoons({ low, high, unit }: Measure): Measure {
-  return unit === 'stick' ? { low: low.times(8), high: high?.times(8) ?? null, unit: 'tbsp' } : { low, high, unit };
+export function inTablespoons({ low, high, unit, beside }: Measure): Measure {
+  if (unit === 'stick') return { low: low.times(8), high: high?.times(8) ?? null, unit: 'tbsp' };
+  return beside === undefined ? { low, high, unit } : { low, high, unit, beside };
 }
 
 /**
@@ -67,5 +70,7 @@ export function addUp(one: Measure, other: Measure, kitchen: KitchenUnits): Meas
   if (both === null) return null;
   const [a, b] = both;
   const high = a.high === null && b.high === null ? null : (a.high ?? a.low).plus(b.high ?? b.low);
-  return { low: a.low.plus(b.low), high, unit: a.unit };
+  const sum: Measure = { low: a.low.plus(b.low), high, unit: a.unit };
+  const beside = [one.beside, other.beside, one.unit, other.unit].find((unit) => unit !== undefined && unit !== a.unit);
+  return beside === undefined ? sum : { ...sum, beside };
 }

@@ -12,6 +12,8 @@ export interface Statement {
   high: Exact | null;
   /** `count` where there is no unit. */
   unit: UnitId;
+  /** Of a sum the larger unit, which its words name beside `unit`. */
+  beside?: UnitId;
   approx: boolean;
   /** Token indexes: from the words for about, from the number, and behind the last unit without `of`. */
   start: number;

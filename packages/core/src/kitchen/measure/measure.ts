@@ -6,7 +6,7 @@ import type { Way } from '../kitchen.js';
 /** An amount that a kitchen's tools measure exactly. */
 export interface Measure {
   way: Way | 'wrapper' | 'counter' | 'pack';
-  /** As it is written; two terms for a cup amount with added spoons. */
+  /** As it is written; two terms for a cup amount with added spoons, and for tablespoons with added teaspoons. */
   terms: readonly Term[];
   /** The pack that is counted, where whole packs are. */
   pack?: Pack;

@@ -18,7 +18,7 @@ export function isMeasuredSum(millilitres: Exact, kitchen: Kitchen, tolerance = 
   };
   if (tables.some((table) => isNear(table, millilitres))) return true;
   const [spoons = [], ...vessels] = tables;
-  const whole = spoons.filter(({ terms: [term] }) => term?.low.isInteger());
+  const whole = spoons.filter(({ terms: [term, ...others] }) => others.length === 0 && term?.low.isInteger());
   const tablespoons = whole.filter(({ terms: [term] }) => term?.unit === 'tbsp');
   return whole.some(({ size, terms: [term] }) => {
     const rest = millilitres.minus(size);

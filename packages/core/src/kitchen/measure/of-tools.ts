@@ -10,7 +10,11 @@ const half = new Exact('0.5');
 export function ofTools(kitchen: Kitchen, way: Way): Measure[] {
   switch (way) {
     case 'spoon':
-      return [...ofSet(kitchen, 'tsp', kitchen.spoons.tsp), ...ofSet(kitchen, 'tbsp', kitchen.spoons.tbsp)];
+      return [
+        ...ofSet(kitchen, 'tsp', kitchen.spoons.tsp),
+        ...ofSet(kitchen, 'tbsp', kitchen.spoons.tbsp),
+        ...bothSpoons(kitchen),
+      ];
     case 'cup':
       return kitchen.cups === null
         ? []
@@ -39,16 +43,46 @@ function ofSet(kitchen: Kitchen, unit: 'tsp' | 'tbsp' | 'cup', set: MeasureSet):
       const value = fraction.plus(whole);
       if (value.isZero()) continue;
       const plain = fraction.isZero() || fraction.equals(half);
+      // Three teaspoons and a quarter of one more are no easier than a tablespoon and a teaspoon.
+      const many = unit === 'tsp' && whole === set.wholes;
       measures.push({
         way: unit === 'cup' ? 'cup' : 'spoon',
         terms: [{ low: value, high: null, unit }],
         base: 'ml',
         ...sized(value.times(each)),
-        awkwardness: plain ? 0 : 1,
+        awkwardness: plain ? 0 : many ? 3.5 : 1,
       });
     }
   }
   return measures;
+}
+
+/** Past two tablespoons a teaspoon more or less is no other amount. */
+const mostWithTeaspoons = 2;
+
+/**
+ * One or two tablespoons and whole teaspoons: another country's tablespoon is 1 tbsp + 1 tsp, which every spoon set measures exactly.
+ * Common practice, no source.
+ */
+function bothSpoons({ units, spoons }: Kitchen): Measure[] {
+  const { tsp, tbsp } = units;
+  if (tsp === undefined || tbsp === undefined) return [];
+  const sums: Measure[] = [];
+  for (let large = 1; large <= Math.min(spoons.tbsp.wholes, mostWithTeaspoons); large++) {
+    for (let small = 1; tsp.times(small).lessThan(tbsp); small++) {
+      sums.push({
+        way: 'spoon',
+        terms: [
+          { low: new Exact(large), high: null, unit: 'tbsp' },
+          { low: new Exact(small), high: null, unit: 'tsp' },
+        ],
+        base: 'ml',
+        ...sized(tbsp.times(large).plus(tsp.times(small))),
+        awkwardness: 3.5,
+      });
+    }
+  }
+  return sums;
 }
 
 /** A cup amount and 1 to 3 tablespoons. */

@@ -80,7 +80,7 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
   for (const { base, measures } of tables) {
     const each = perBase(base, demand, density);
     if (each === null) continue;
-    const other = measures[0]?.way === 'spoon' || !isSpooned(demand, context) ? least : Math.max(least, notSpooned);
+    const other = isSpooned(demand, context) ? Math.max(least, notSpooned(measures[0]?.way, demand)) : least;
     const isLabelled = growing.evenShort !== true && sold !== null && areMeasuredAs(base, sold.packs);
     step.base = Math.min(step.base, stepAt(demand.quantity / each, measures) * each);
     for (const [low, high] of pairs(measures, demand, within, each)) {
@@ -97,8 +97,14 @@ function addTables(tables: readonly Table[], least: number, growing: Growing, co
 /** Awkwardness beside its own of any measure for what the author counts in packs: a pack that is a tenth larger is used all the same. */
 const notInPacks = 10;
 
-/** Awkwardness of any other tool for what the author spoons: nobody weighs a tablespoon of ginger. */
-const notSpooned = 1;
+/**
+ * Awkwardness of any other tool for what the author spoons: a jug holds a few spoons of oil, but nobody weighs a tablespoon of ginger. Both
+ * ends of a range are not always spooned: `25–30 g` for 3 to 4 tablespoons of flour.
+ */
+function notSpooned(way: Measure['way'] | undefined, { spread }: Demand): number {
+  if (way === 'spoon') return 0;
+  return way === 'scale' && spread === 1 ? 4 : 1;
+}
 
 /** Whether the author measures it by the spoon, and not because a wrapper says what a spoon of it is. */
 function isSpooned({ reading, food }: Demand, { native }: OfferContext): boolean {

@@ -2,6 +2,7 @@ import { isVolumeUnit, millilitresIn } from '../../amount/size.js';
 import type { Stated, Term } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
+import type { Kitchen } from '../../kitchen/kitchen.js';
 import { isMeasuredSum } from '../../kitchen/measure/measured-sum.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import type { Conversion } from './convert-amount.js';
@@ -30,6 +31,7 @@ export function ownMeasure(
   const [theirs, ours] = [millilitresIn(unit, native.units), millilitresIn(unit, kitchen.units)];
   if (theirs === null || ours === null) return null;
   const ratio = ours.dividedBy(theirs);
+  if (!saysTheSame(term, native, kitchen)) return null;
   const isSame = ratio.minus(1).abs().lessThan(sameSpoon);
   const isKept =
     term.fill != null
@@ -38,6 +40,15 @@ export function ownMeasure(
         ? isSame && marksOn(food, native) === null && isOwnCount(term, ours, kitchen)
         : isOwnRange(term, ratio, ours, kitchen);
   return isKept ? ratio : null;
+}
+
+/** Whether the larger unit that the words of a sum name is the same spoon in another kitchen: `1 tbsp + 1 tsp` is more where a tablespoon is 20 ml. */
+export function saysTheSame({ beside }: Term, native: Kitchen, kitchen: Kitchen): boolean {
+  if (beside === undefined || !isVolumeUnit(beside)) return true;
+  if (beside !== 'tbsp' || !kitchen.writes.volume.includes(beside)) return native === kitchen;
+  const [theirs, ours] = [millilitresIn(beside, native.units), millilitresIn(beside, kitchen.units)];
+  if (theirs === null) return false;
+  return ours?.dividedBy(theirs).minus(1).abs().lessThan(sameSpoon) ?? false;
 }
 
 /** Four teaspoons, five tablespoons: whole spoons, past what a table of measures has, that two tools measure. */

@@ -1,6 +1,6 @@
 import type { LineReading, Quantity } from '../../amount/reading.js';
 import { isMassUnit } from '../../amount/size.js';
-import { firstStatement, type Stated, sameStated, statedIn } from '../../amount/stated.js';
+import { firstStatement, type Stated, sameStated, statedIn, type Term } from '../../amount/stated.js';
 import { plural, writeStated, writeStatement, writeTerm } from '../../amount/write.js';
 import type { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
@@ -9,6 +9,7 @@ import { partOfEgg, sameEggs } from '../../kitchen/egg.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
+import { saysTheSame } from '../convert/own-measure.js';
 import { takesPartOfEgg } from '../egg/part-of-egg.js';
 import type { Edit, PlacedProblem } from '../version.js';
 import { againInWords, saidAgain } from './again-in-words.js';
@@ -38,7 +39,7 @@ export function amountInWords(
 ): Edit[] {
   if (stated === null || line.reading.amounts.length === 0) return [];
   const isEgg = partOfEgg(line.food) !== null && stated.pack === null;
-  const stands = readsTheSame(line, stated) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
+  const stands = readsTheSame(line, stated, conversion) && !isLoneSpoon(line) && !(isEgg && weighOtherwise(conversion));
   const size = isEgg && !isBeaten(line, stated) ? eggSizeInWords(line, stated.eggSize, kitchen, stands) : null;
   const spoken = size === null ? stated : { ...stated, eggSize: size.beforeName };
   const counted = countWordEdits(line, stated, stands, kitchen);
@@ -77,8 +78,11 @@ function sizeBehind({ reading }: Line, { statements, pack }: Stated): Edit[] | n
 }
 
 /** A further statement of the same amount (`1¼ tsp (3.5 g)`) is as true in the other kitchen, but cups differ by a twentieth. */
-function readsTheSame({ reading }: Line, stated: Stated): boolean {
+function readsTheSame({ reading }: Line, stated: Stated, conversion: Conversion | undefined): boolean {
   const own = statedIn(reading);
+  const isSaid = (term: Term): boolean =>
+    conversion === undefined || saysTheSame(term, conversion.native, conversion.kitchen);
+  if (own?.statements[0]?.every(isSaid) === false) return false;
   if (own === null || sameStated(own, stated)) return own !== null;
   return own.statements[0]?.[0]?.unit !== 'cup' && sameStated(firstStatement(own), stated);
 }
