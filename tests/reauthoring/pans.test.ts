@@ -310,3 +310,16 @@ describe('a pan that carries the batch', () => {
     expect(result.pans[0]?.depthDrift).toBeCloseTo(352 / 330 - 1, 9);
   });
 });
+
+// A rim of an inch is that of a sheet, and one of 3 cm holds a batter: common practice, no source.
+test.for([
+  ['9 × 13 × 1¼ in pan', 'us', 'uk', '23 × 33 × 5 cm pan'],
+  ['23 × 33 × 3 cm pan', 'uk', 'us', '9 × 13 × 2 in pan'],
+  ['9 × 13 × 1 in pan', 'us', 'uk', '23 × 33 × 2 cm pan'],
+] as const)('a rim of over an inch is none of a sheet: %s from %s in %s', ([text, from, to, becomes]) => {
+  expect(mentionIn(panOf(text, from), from, to).text).toBe(becomes);
+});
+
+test('a size that the author’s shops have with either rim is baked in a pan that is not flat', () => {
+  expect(mentionIn(panOf('25 × 30 cm cake pan', 'au'), 'au', 'nz').text).toBe('23 × 33 cm cake pan');
+});

@@ -37,6 +37,7 @@ describe('a part of an egg is beaten and measured, or comes to whole ones, and t
     ['half an egg, beaten', 'us', 'eu', '25 g egg, beaten'],
     ['1½ large eggs, lightly beaten', 'us', 'uk', '75 g egg, lightly beaten'],
     ['1½ eggs (size M)', 'eu', 'uk', '75 g beaten egg'],
+    ['1–1½ egg whites', 'us', 'uk', '30–50 g egg white'],
     ['½ large egg white', 'us', 'uk', '17 g egg white'],
     ['1½ egg yolks', 'us', 'eu', '25 g egg yolk'],
     ['½ egg', 'uk', 'us', '2 tbsp beaten egg'],

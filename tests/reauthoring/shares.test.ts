@@ -170,6 +170,14 @@ const worked: Worked[] = [
   {
     line: '2 (13½-fl oz) cans coconut milk',
     of: 'coconut milk',
+    shares: ['1½ cups'],
+    to: 'uk',
+    becomes: ['350 ml'],
+    by: '355 ml of 799 are a ninth under a tin',
+  },
+  {
+    line: '2 (13½-fl oz) cans coconut milk',
+    of: 'coconut milk',
     shares: ['1⅔ cups'],
     to: 'uk',
     becomes: ['1 × 400 ml tin'],

@@ -60,7 +60,6 @@ function distinct(factors: readonly BatchFactor[]): BatchFactor[] {
   for (const each of [...factors].sort((a, b) => a.factor - b.factor)) {
     const last = kept.at(-1);
     if (last === undefined || !isSameFactor(each.factor, last.factor)) kept.push(each);
-    else if (each.anchor === null) kept[kept.length - 1] = each;
   }
   return nearestFirst(kept);
 }

@@ -51,7 +51,8 @@ export function exactShare(
 /** Drained weight over drained weight; null where net weights are compared. */
 function drainedShare(demand: Demand, stated: Stated, chosen: WeighedAmount, context: DemandContext): Exact | null {
   const native = demand.weighed;
-  if (chosen.drainedGrams !== null && native.drainedGrams !== null && demand.lines.length === 1)
+  // Of what several lines ask for together no drained weight is known.
+  if (chosen.drainedGrams !== null && native.drainedGrams !== null)
     return chosen.drainedGrams.times(widening(chosen)).dividedBy(native.drainedGrams.times(widening(native)));
   const drained = drainedOf(demand, stated, context);
   return drained === null ? null : ratioOf(drained, demand.need.grams);
