@@ -4,6 +4,7 @@ import {
   foodsIn,
   type Ingredients,
   isRefusal,
+  linesIn,
   type RatioReport,
   type Reauthored,
   type Recipe,
@@ -156,7 +157,8 @@ function note(file: string, kitchen: string, { version, infeasible, ratios }: Re
   }
   bench.brokenInFeasible += ratios.filter(isBroken).length;
   bench.batchFactors.push(version.batchFactor.toNumber());
-  for (const line of lines.filter(isShort))
+  const all = lines.flatMap(linesIn);
+  for (const line of all.filter((each) => isShort(each, all)))
     bench.short.push({ file, kitchen, words: `${line.line.text} → ${applyEdits(line.line.text, line.edits)}` });
   for (const line of lines) {
     if (isCookable(line) || isNotSold(line)) continue;

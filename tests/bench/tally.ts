@@ -1,6 +1,7 @@
 import {
   dimensionOf,
-  type Exact,
+  Exact,
+  foodsIn,
   isUseWhole,
   type Kitchen,
   type RatioReport,
@@ -105,13 +106,24 @@ export function isBroken({ native, version, limit }: RatioReport): boolean {
   return Math.abs(version / native - 1) > limit + 1e-6;
 }
 
-/** Whether a line asks for more than what is bought for it holds, by labels in its own kind of unit; half a per cent is no more. */
-export function isShort({ bought, boughtWith, stated, chosen: { grams } }: VersionLine): boolean {
+/**
+ * Whether a line, with those that are bought with it, asks for more than what is bought for it holds, by labels in its own kind of unit;
+ * half a per cent is no more.
+ *
+ * @param all All lines of the version, what they count beside their first food among them.
+ */
+export function isShort({ line, food, bought, boughtWith, stated, chosen }: VersionLine, all: VersionLine[]): boolean {
   const term = stated?.statements[0]?.[0];
-  if (bought === null || boughtWith !== null || term === undefined || grams === null) return false;
+  if (bought === null || boughtWith !== null || term === undefined || chosen.grams === null) return false;
+  const others = all.flatMap(foodsIn).filter((each) => each.food === food && each.boughtWith === line);
+  const grams = others.reduce((sum, each) => sum.plus(each.chosen.grams ?? 0), chosen.grams);
   const packs = bought.packs.map(({ count: times, pack }) => ({ times, pack }));
   if (stated?.pack != null && packs.length > 0)
-    return packs.every(({ times, pack }) => pack.word !== stated.pack?.word || term.low.gt(times));
+    return packs.every(({ times, pack }) => {
+      const counts = others.map((each) => each.stated?.statements[0]?.[0]?.low ?? new Exact(0));
+      const count = counts.reduce((sum, each) => sum.plus(each), term.low);
+      return pack.word !== stated.pack?.word || count.gt(times);
+    });
   if (packs.some(({ pack: { unit } }) => unit === 'count' || dimensionOf(unit) !== dimensionOf(term.unit)))
     return false;
   const held = packs.reduce(

@@ -21,7 +21,7 @@ const saying: readonly { word: RegExp; classes: readonly string[]; butNot: reado
       ...['chicken-bouillon-cube', 'chicken-stock-powder', 'vegetable-stock'],
     ],
   },
-  { word: /\b(?:venison|rabbit|wild boar|hare)\b/i, classes: ['game'], butNot: [] },
+  { word: /\b(?:venison|rabbit|wild boar|hare|kangaroo)\b/i, classes: ['game'], butNot: [] },
   {
     word: /\b(?:ground|minced) (?:beef|pork|lamb|veal|meat)\b|\b(?:beef|pork|lamb|veal|steak) mince\b/i,
     classes: ['ground-meat'],
