@@ -46,4 +46,12 @@ describe('a batch', () => {
     expect(version.batchFactor.toNumber()).toBeCloseTo(800 / 850, 6);
     expect(runnerUp?.batchFactor).toBeCloseTo(1200 / 850, 6);
   });
+
+  test.for([
+    { line: '500 g gloop', cautions: [{ kind: 'bake', changed: 'batch' }] },
+    { line: '320 g gloop', cautions: [{ kind: 'bake', changed: 'batch' }] },
+    { line: '440 g gloop', cautions: [] },
+  ])('that is over 15 % off bakes in another time, larger or smaller: $line', ({ line, cautions }) => {
+    expect(worked(line, tinsOf(400), { anchor: 'gloop' }).version.cautions).toMatchObject(cautions);
+  });
 });

@@ -55,6 +55,11 @@ describe('the code of a line', () => {
     expect(new Set(codes).size).toBe(4);
   });
 
+  test('changes with the upper end of what a pack or a piece weighs', () => {
+    const codes = codesOf('- 4 (6-oz) cod fillets', '- 4 (6 to 8-oz) cod fillets', '- 4 (6 to 9-oz) cod fillets');
+    expect(new Set(codes).size).toBe(3);
+  });
+
   test('changes with the size of a counted food', () => {
     expect(codesOf('- 2 large onions')).not.toEqual(codesOf('- 2 small onions'));
   });

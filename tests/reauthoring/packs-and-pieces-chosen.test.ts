@@ -112,3 +112,55 @@ describe('what is stated twice, or stands for pieces', () => {
     expect(there('3 glub')).toBe('75 g glop');
   });
 });
+
+describe('parts of packs', () => {
+  test('are half ones only where the other half is enough to keep', () => {
+    const food = (least: number) =>
+      foodOf(
+        { any: soldAs([{ size: 400, whole: 'half' }]) },
+        { keeps: { where: 'fridge', days: 10, freezes: false, leastGrams: new Exact(least), source: 'made up' } },
+      );
+    const there = (least: number) => textOf(converted('200 g gloop', 'eu', 'uk', larderOf(food(least))));
+    expect(there(150)).toMatch(/^½ /);
+    expect(there(250)).toBe('200 g gloop');
+  });
+
+  test('need no scale where halves are used', () => {
+    const rules = (use: NonNullable<ShortPack['whole']>) =>
+      rulesOf(
+        converted(
+          '4 oz gloop',
+          'us',
+          'us',
+          larderOf(foodOf({ any: soldAs([{ size: 8, unit: 'oz', grams: 226.8, whole: use }]) })),
+        ),
+      );
+    expect(rules('half')).toEqual([]);
+    expect(rules('yes')).not.toEqual([]);
+  });
+
+  test('are not found by eye beside three whole ones', () => {
+    const food = foodOf({ any: soldAs([{ size: 100, word: 'pack' }]) }, { byEye: 'only' });
+    const there = (line: string) => textOf(converted(line, 'eu', 'us', larderOf(food)));
+    expect(there('250 g gloop')).toMatch(/^2½ /);
+    expect(there('350 g gloop')).toMatch(/^[34] /);
+  });
+
+  test('of butter are halves of a mark only up to four', () => {
+    const there = (line: string) => textOf(converted(line, 'eu', 'us'));
+    expect(there('50 g butter')).toMatch(/^3½ tbsp/);
+    expect(there('78 g butter')).not.toMatch('½');
+    expect(there('92 g butter')).not.toMatch('½');
+  });
+
+  test('and packs of a hundredth more than the usual ones are as good as those', () => {
+    const food = foodOf({
+      eu: soldAs([], { loose: true }),
+      any: soldAs([
+        { size: 400, whole: 'yes', usual: true },
+        { size: 405, whole: 'yes' },
+      ]),
+    });
+    expect(textsOf(worked({ lines: ['405 g gloop'], foods: [food] }))).toEqual(['1 × 405 g tin gloop']);
+  });
+});

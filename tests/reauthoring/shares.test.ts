@@ -1,7 +1,7 @@
 import { Exact, type Mention, readLine, versionFor } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { amountOf, type Post, recipeOf, textOf, versionOf } from './recipe-of.js';
+import { amountOf, lineOf, type Post, recipeOf, textOf, versionOf } from './recipe-of.js';
 import { kitchen, setting } from './setting.js';
 
 /** Annotations of one food, each with its own key. */
@@ -336,6 +336,17 @@ describe('a share of a cure', () => {
   test.for(['½ oz', '½ oz curing salt'])('reads as it was written: %s', (text) => {
     const mentions = [amountOf(text, 'curing salt', 'us')];
     expect(inVersion({ kitchen: 'us', lines: ['1 oz curing salt'], mentions }, 'uk')).toEqual([text]);
+  });
+
+  test('whose own words no larder knows reads as it was written', () => {
+    const mention = amountOf('½ oz', 'pink cure mix', 'us');
+    const line = { ...lineOf('1 oz pink cure mix', 'us'), food: lineOf('1 oz curing salt', 'us').food };
+    const recipe = recipeOf({ kitchen: 'us', lines: ['1 egg'], mentions: [mention] });
+    const [part] = recipe.parts;
+    if (part === undefined) throw new RangeError('A recipe has a part.');
+    const parts = [{ ...part, native: { ...part.native, lines: [line] } }];
+    expect(mention).toMatchObject({ food: null });
+    expect(versionFor({ ...recipe, parts }, 'uk', setting).steps[0]?.mentions[0]?.text).toBe('½ oz');
   });
 
   test('that no line lists reads as it was written', () => {
