@@ -97,7 +97,8 @@ describe('beside a cure', () => {
     const lineIn = (...lines: string[]) =>
       versionFor(recipeOf({ kitchen: 'ca', lines }), 'us', setting).parts[0]?.lines.map(textOf)[0];
     expect(lineIn('1 heaped tbsp table salt')).toBe('1 heaped tbsp table salt');
-    expect(lineIn('1 heaped tbsp table salt', cure)).toBe('2½ tbsp table salt');
+    // Two tablespoons are 30 ml in Canada and 29.6 here: a teaspoon more is the least that is no less.
+    expect(lineIn('1 heaped tbsp table salt', cure)).toBe('2 tbsp + 1 tsp table salt');
   });
 
   test.for(kitchenIds.filter((id) => id !== 'us'))('no range begins lower, in %s', (to) => {
