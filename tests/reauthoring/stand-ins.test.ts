@@ -184,3 +184,11 @@ describe('a stand-in of what is counted', () => {
     expect(textOf(converted(line, 'us', 'uk', larder))).toBe(becomes);
   });
 });
+
+// The lighter kosher salt has 2.8 g a teaspoon, fine salt 6: two tablespoons are 16.8 g, under three teaspoons.
+test.for([
+  ['1 cup kosher salt plus 2 tbsp', /^\d+ g fine sea salt plus (?:1 tbsp|2¾ tsp)$/u],
+  ['1 cup kosher salt plus 2 tbsp sugar', /plus 2 tbsp granulated sugar$/u],
+] as const)('what a line adds without naming a food is converted to the one that stands in: %s', ([line, becomes]) => {
+  expect(textOf(converted(line, 'us', 'uk'))).toMatch(becomes);
+});

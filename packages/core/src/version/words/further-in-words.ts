@@ -4,7 +4,7 @@ import { isLengthRead, isSameLength } from '../../kitchen/measure/length.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
 import type { Edit } from '../version.js';
-import { convertFurther, foodOfFurther } from './further.js';
+import { furtherOfLine } from './further.js';
 
 /** Further quantities of the line's words, in the kitchen's units. */
 export function furtherInWords(line: Line, conversion: Conversion): Edit[] {
@@ -19,7 +19,7 @@ export function furtherInWords(line: Line, conversion: Conversion): Edit[] {
     const text =
       again !== null && isUnderstoodLength(again, conversion)
         ? line.text.slice(again.span.start, again.span.end)
-        : convertFurther(quantity, foodOfFurther(quantity, line, conversion), conversion);
+        : furtherOfLine(quantity, line, conversion);
     const end = again === null ? quantity.span.end : endOfAgain(line.text, quantity.span, again.span);
     return text === null ? [] : [{ start: quantity.span.start, end, text }];
   });

@@ -4,9 +4,10 @@ import { writeStated, writeTerm } from '../../amount/write.js';
 import type { Exact } from '../../exact.js';
 import { findFood } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
-import { weigh } from '../../food/weigh.js';
+import { shareByWeight, weigh } from '../../food/weigh.js';
 import { temperatureFor } from '../../kitchen/heat/temperature.js';
 import { lengthFor } from '../../kitchen/measure/length.js';
+import { type StandInFood, standInOf } from '../../kitchen/shop/stand-in.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
 import { land, stateMeasure } from '../convert/land.js';
@@ -15,32 +16,63 @@ import { land, stateMeasure } from '../convert/land.js';
  * The food that a further quantity is of: what is named behind it (`or ¾ cup oil`, `in 130 ml of lemon juice`), else the line's own (`plus
  * 1 tbsp`). What an `or` names and is not known has no density, so that a volume stays one.
  */
-export function foodOfFurther({ span }: Quantity, line: Line, { foods, native }: Conversion): Food | null {
+function meantBy(
+  { span }: Quantity,
+  line: Line,
+  { foods, native }: Conversion,
+): { food: Food | null; isNamed: boolean } {
+  const unnamed = { food: line.food, isNamed: false };
   const before = line.text.slice(0, span.start).trimEnd();
-  if (foods === undefined) return line.food;
+  if (foods === undefined) return unnamed;
   const behind = /^[^,;()]*/u.exec(line.text.slice(span.end))?.[0] ?? '';
   // `¼ cup water and 1 tsp sugar` is of water.
   const words = (behind.split(/ (?:and|plus|\+|&) (?=[\p{Nd}\p{No}])/u)[0] ?? '').trim().replace(/^of /i, '');
-  if (words === '') return line.food;
-  if (/\b(?:liquid|juices?|brine|syrup)\b/i.test(words)) return findFood(words, foods, native.id);
+  if (words === '') return unnamed;
   const named = findFood(words, foods, native.id);
-  return /[\s,(]or$/i.test(before) ? named : (named ?? line.food);
+  if (/\b(?:liquid|juices?|brine|syrup)\b/i.test(words)) return { food: named, isNamed: true };
+  return named === null && !/[\s,(]or$/i.test(before) ? unnamed : { food: named, isNamed: true };
 }
 
 /**
- * A further quantity of a line's words in another kitchen: a length, a temperature, or an amount of the same food.
+ * A further quantity of a line's words in another kitchen: a length, a temperature, or an amount of a food.
  *
+ * @param only The one food that takes its place there; null for none.
  * @returns Null where it cannot be stated there: a finding, never left as it is.
  */
-export function convertFurther(quantity: Quantity, food: Food | null, conversion: Conversion): string | null {
+export function convertFurther(
+  quantity: Quantity,
+  food: Food | null,
+  conversion: Conversion,
+  only: StandInFood | null = null,
+): string | null {
   const high = quantity.high;
-  const low = convertOne(quantity.low, quantity, food, conversion);
+  const low = convertOne(quantity.low, quantity, food, only, conversion);
   if (low === null || high === null) return low;
-  const top = convertOne(high, quantity, food, conversion);
+  const top = convertOne(high, quantity, food, only, conversion);
   return top === null || top === low ? low : `${low} to ${top}`;
 }
 
-function convertOne(value: Exact, { unit }: Quantity, food: Food | null, conversion: Conversion): string | null {
+/**
+ * A further quantity in the line's words in another kitchen. What names no food (`1 cup kosher salt plus 2 tbsp`) is read there as of the
+ * one food that takes the line's own place, and is converted to it.
+ *
+ * @returns Null where it cannot be stated there.
+ */
+export function furtherOfLine(quantity: Quantity, line: Line, conversion: Conversion): string | null {
+  const { kitchen, foods } = conversion;
+  const { food, isNamed } = meantBy(quantity, line, conversion);
+  const standIn = isNamed || food === null || foods === undefined ? null : standInOf(food, kitchen, foods);
+  const [only = null] = standIn?.length === 1 ? standIn : [];
+  return convertFurther(quantity, food, conversion, only);
+}
+
+function convertOne(
+  value: Exact,
+  { unit }: Quantity,
+  own: Food | null,
+  standIn: StandInFood | null,
+  conversion: Conversion,
+): string | null {
   const { native, kitchen, ownWeights } = conversion;
   const dimension = dimensionOf(unit);
   if (isLengthUnit(unit)) return writeTerm(lengthFor(value, unit, kitchen));
@@ -49,7 +81,11 @@ function convertOne(value: Exact, { unit }: Quantity, food: Food | null, convers
     return writeTerm({ low: to.value, high: null, unit: to.unit });
   }
   if (dimension !== 'mass' && dimension !== 'volume') return null;
-  const weighed = weigh(value, unit, food, { units: native.units, prep: '', stated: ownWeights });
+  const written = weigh(value, unit, own, { units: native.units, prep: '', stated: ownWeights });
+  const there = { units: kitchen.units, prep: '', stated: ownWeights };
+  const isOther = standIn !== null && written.grams !== null;
+  const food = isOther ? standIn.food : own;
+  const weighed = isOther ? shareByWeight(written, standIn.share, standIn.food, there) : written;
   // Of a food without a density a volume is still a volume: the juice of limes.
   const landed =
     land({ weighed, dimension, food, byWrapper: false }, kitchen) ??

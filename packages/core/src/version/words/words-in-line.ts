@@ -17,7 +17,7 @@ import { isLoneSpoon } from './ambiguous-unit.js';
 import { countWordEdits, nameBehindCountWord } from './count-word-edits.js';
 import { amountEdits } from './edit.js';
 import { eggSizeInWords, withoutEggSize } from './egg-size-in-words.js';
-import { convertFurther, foodOfFurther } from './further.js';
+import { furtherOfLine } from './further.js';
 import { hasWords } from './has-words.js';
 import { keptCounts } from './kept-counts.js';
 import { lengthEach } from './length-each.js';
@@ -177,9 +177,7 @@ export function unconverted(line: Line, edits: readonly Edit[], conversion: Conv
   const stays = ({ span }: Quantity): boolean =>
     !edits.some(({ start, end }) => start <= span.start && end >= span.end);
   const again = saidAgain(line, conversion).flatMap(({ quantity, text }) => (text === null ? [quantity] : []));
-  const further = line.reading.further.filter(
-    (quantity) => convertFurther(quantity, foodOfFurther(quantity, line, conversion), conversion) === null,
-  );
+  const further = line.reading.further.filter((quantity) => furtherOfLine(quantity, line, conversion) === null);
   return [...again, ...further].filter(stays).map((quantity) => ({
     span: quantity.span,
     problem: {
