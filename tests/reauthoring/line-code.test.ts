@@ -128,3 +128,10 @@ test('codes stand apart by blanks of any kind', () => {
 test.each(['k3', 'k3fa', 'K3F', 'k-f', ''])('`%s` is no code', (word) => {
   expect(isLineCode(word)).toBe(false);
 });
+
+test('the code of a pan changes with its depth', () => {
+  const codes = ['9 × 13 in', '9 × 13 × 2 in', '9 × 13 × 3 in'].flatMap((size) =>
+    methodCodes(`Use a :pan[${size}] pan.`),
+  );
+  expect(new Set(codes).size).toBe(3);
+});

@@ -164,3 +164,10 @@ describe('parts of packs', () => {
     expect(textsOf(worked({ lines: ['405 g gloop'], foods: [food] }))).toEqual(['1 × 405 g tin gloop']);
   });
 });
+
+test('a volume of what comes in whole packs stands in the way only where the dish needs it', () => {
+  const foods = [foodOf({ eu: soldAs([], { loose: true }), any: soldAs(whole(400)) }, { densities: [] })];
+  const because = (line: string) => worked({ lines: [line], foods }).infeasible?.because.map(({ kind }) => kind) ?? [];
+  expect(because('250 ml gloop')).toEqual(['no-weight']);
+  expect(because('250 ml gloop (optional)')).toEqual([]);
+});
