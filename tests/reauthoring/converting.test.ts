@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { converted, rulesOf, textOf, versionOf } from './recipe-of.js';
+import { soldAs } from './sample-food.js';
+import { setting } from './setting.js';
 
 interface Worked {
   from: string;
@@ -151,6 +153,7 @@ const byCounter: Worked[] = [
     by: '907 g; the counter weighs by 50 g',
   },
   { from: 'uk', line: '500 g minced beef', to: 'us', becomes: '1 lb ground beef', by: '1.10 lb; by quarter pounds' },
+  { from: 'uk', line: '450 g floury potatoes', to: 'us', becomes: '1 lb russet potatoes', by: '0.992 lb' },
   { from: 'uk', line: '1.5 kg potatoes', to: 'us', becomes: '3¼ lb potatoes', by: '3.31 lb; by quarter pounds' },
 ];
 
@@ -328,16 +331,33 @@ describe('a preserve', () => {
 });
 
 describe('a little of what is sold in far larger packs', () => {
+  // As if its shops had the blocks, of which no spoon is known.
+  const yeast = setting.foods.get('fresh-yeast');
+  if (yeast === undefined) throw new RangeError('There is no fresh yeast.');
+  const blocks = {
+    us: soldAs([{ size: 2, unit: 'oz', word: 'block', grams: 56.69904625 }]),
+    ca: soldAs([{ size: 56, word: 'block' }]),
+  };
+  const foods = new Map(setting.foods).set(yeast.id, { ...yeast, sold: { ...yeast.sold, ...blocks } });
+
   test.for([
     // 10 g are 0.353 oz: three eighths are 10.6 g, the whole block would be five times the yeast.
     ['10 g fresh yeast', 'us', '⅜ oz fresh yeast'],
     ['10 g fresh yeast', 'ca', '10 g fresh yeast'],
     ['50 g fresh yeast', 'us', '1 (2-oz) block fresh yeast'],
   ] as const)('%s in the %s kitchen reads %s, never a whole pack of several times as much', ([text, to, expected]) => {
-    const line = converted(text, 'uk', to);
+    const line = converted(text, 'uk', to, { ...setting, foods });
     expect(textOf(line)).toBe(expected);
     if (!expected.startsWith('1 (')) expect(rulesOf(line)).toContain('unmeasurable no-tool');
   });
+});
+
+test.for<[line: string, to: string, expected: string]>([
+  // A third of 20 g are 6.6 g of dried yeast: an envelope is 7.1 g, and a teaspoon 3.15 g.
+  ['20 g fresh yeast', 'us', '1 (¼-oz) envelope instant yeast'],
+  ['20 g fresh yeast', 'ca', '2 tsp instant yeast'],
+])('%s is dried yeast in the %s kitchen, whose groceries have no other', ([text, to, expected]) => {
+  expect(textOf(converted(text, 'eu', to))).toBe(expected);
 });
 
 test('a pack that is another food instead is named with its size', () => {

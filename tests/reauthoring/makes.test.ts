@@ -126,6 +126,18 @@ test('a cake is as large as the pan that was chosen for it', () => {
   expect(result.makes).toMatch(new RegExp(`^one ${result.pans[0]?.version} cake`));
 });
 
+// Two large eggs of the US are as much as 1.95 of an Australian 700 g carton: a batch of 0.97, and nobody cuts one piece less of it.
+test.for<[makes: string, becomes: string]>([
+  ['24 biscuits', 'about 24 biscuits'],
+  ['serves 8', 'serves about 8'],
+])('%s stay as many in a batch that is a little smaller', ([makes, becomes]) => {
+  const lines = ['2 eggs', '250 g plain flour', '150 g caster sugar', '125 g butter'];
+  const result = reauthor({ ...recipeOf({ kitchen: 'au', lines }), makes }, 'us', setting, { anchor: 'eggs' });
+  if (isRefusal(result)) throw new Error(result.kind);
+  expect(result.version.batchFactor.toNumber()).toBeCloseTo(0.972, 3);
+  expect(result.makes).toBe(becomes);
+});
+
 test('a long text of numbers is read in linear time', () => {
   const textOf = (times: number): string => '3 cups (2 loaves of 9-inch, about 4 dozen) '.repeat(times);
   const texts = [textOf(400), textOf(3200)];

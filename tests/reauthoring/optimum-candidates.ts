@@ -52,7 +52,7 @@ export function candidatesFor(food: Food, kitchen: Kitchen, wanted: Wanted, reac
   const isWeighedOff =
     byWeight && Math.log(counter / wanted.grams) <= (kitchen.scale === null ? 0.35 : -Math.log(0.97));
   // What is sold singly too is weighed off only where there is no scale, and from a pound or so.
-  const isHeavy = !sold?.singly || (kitchen.scale === null && !food.pours && wanted.grams >= 4 * counter);
+  const isHeavy = !sold?.singly || (kitchen.scale === null && !food.pours && wanted.grams >= 0.97 * 4 * counter);
   if (sold?.loose && sold.packs.length === 0 && isWeighedOff && isHeavy)
     return { list: offCounter(wanted.grams, kitchen), setsBatch: false, step: 0 };
   return measured(food, kitchen, sold, wanted);

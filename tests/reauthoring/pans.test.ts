@@ -286,6 +286,12 @@ describe('a pan that carries the batch', () => {
     expect(pans.map(({ native }) => native)).toEqual(['9×13 in']);
   });
 
+  test('is one for a joint, which no two pans share', () => {
+    const roast = (where: string) => reported(`Roast in a :pan[12 × 16 in]{depth="3 in"} ${where}.`, 'uk').pans;
+    expect(roast('cake pan').map(({ count }) => count.toString())).toEqual(['2']);
+    expect(roast('roasting pan')).toEqual([]);
+  });
+
   test('is not one of five times its size: a tart tin is no tartlet tin', () => {
     const { pans, batch } = reported('Divide between four :pan[4-inch] tart pans and bake.', 'eu');
     expect(pans).toEqual([]);

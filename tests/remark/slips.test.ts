@@ -32,6 +32,14 @@ const slips: Slip[] = [
     shows: '½ cup',
   },
   {
+    markdown: `${native}Ladle out :amount[½ cup]{of=batter}.`,
+    at: 'batter',
+    says: 'No ingredient line lists `batter`. Write `milk`, or leave out `of` where it is a mixture',
+    actual: 'batter',
+    expected: ['milk'],
+    shows: '½ cup',
+  },
+  {
     markdown: `${native}Stir in :amount[1½ cups]{of=milk}.`,
     at: '1½ cups',
     says: '`1½ cups` is more than the `1 cup` of milk that is listed, so it is no share of it. Write at most that, or list more',

@@ -27,6 +27,8 @@ export interface PanDemand {
   mentions: PanMention[];
   /** How many of it the author uses. */
   count: number;
+  /** A joint is roasted in one pan, whatever its size, and no half of it in another. */
+  isRoasting: boolean;
   /** Rim depth of the author's pan in centimetres; null where it is not known. */
   depth: number | null;
   offers: PanOption[];
@@ -52,11 +54,14 @@ export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDe
   const found = recipe.steps.flatMap(({ native: method }) =>
     method.mentions
       .filter((mention): mention is PanMention => mention.kind === 'pan' && carriesBatch(mention))
-      .map((mention) => ({ mention, fills: fills.test(sentenceOf(mention.text, method.prose)) })),
+      .map((mention) => {
+        const sentence = sentenceOf(mention.text, method.prose);
+        return { mention, fills: fills.test(sentence), isRoasting: roasting.test(sentence) };
+      }),
   );
   const chosen = found.find((each) => each.fills) ?? found[0];
   if (chosen === undefined) return [];
-  const { mention } = chosen;
+  const { mention, isRoasting } = chosen;
   const depth = isMuffin(mention.reading) ? null : depthOf(mention, native);
   const rim = depth === null ? null : new Exact(depth);
   const offers = byRim(pansLike(mention.reading, native, kitchen), rim).map((offer) => ({
@@ -64,15 +69,29 @@ export function pansOf(recipe: Recipe, native: Kitchen, kitchen: Kitchen): PanDe
     areaRatio: offer.areaRatio.toNumber(),
     areaDrift: offer.areaRatio.minus(1),
   }));
-  const near = offers.filter(({ areaRatio }) => isNear(areaRatio, panCount(mention)));
+  const near = offers.filter(
+    ({ areaRatio, pan }) =>
+      isNear(areaRatio, panCount(mention), isRoasting) && !(isRoasting && isShallow(rimOf(pan), depth)),
+  );
   const mentions = found.map((each) => each.mention).filter((each) => isSamePan(each, mention, native));
-  return near.length === 0 ? [] : [{ mention, mentions, count: panCount(mention), depth, offers: near }];
+  return near.length === 0 ? [] : [{ mention, mentions, count: panCount(mention), isRoasting, depth, offers: near }];
 }
 
 /** What no number of pans near the author's brings nearer than this bakes something else: a tart tin is no tartlet tin. */
 const nearestBase = 0.6;
 
-function isNear(areaRatio: number, count: number): boolean {
+/** What is roasted in a pan is no batter. */
+const roasting = /\broasting (?:dish|pan|tin|tray)/i;
+/** Juices run over the rim of a baking sheet. */
+function isShallow(rim: number | null, depth: number | null): boolean {
+  return rim !== null && depth !== null && rim < depth * roastingBase;
+}
+
+/** And has to lie in it: a pan whose base is under three quarters of the author's is no other one. Common practice, no source. */
+const roastingBase = 0.75;
+
+function isNear(areaRatio: number, count: number, isRoasting: boolean): boolean {
+  if (isRoasting) return areaRatio >= roastingBase && areaRatio <= 1 / roastingBase;
   const bases = [count - 1, count, count + 1].map((each) => (areaRatio * each) / count);
   return bases.some((base) => base >= nearestBase && base <= 1 / nearestBase);
 }
@@ -132,7 +151,8 @@ const filledTo = 2 / 3;
 export function bestPan(demand: PanDemand, batch: number, weights: PanWeights): PanChosen {
   const kept = nearestWith(demand, [demand.count], batch, weights);
   if (kept !== null && Math.abs(depthDriftOf(kept, batch)) <= depthCaution) return kept;
-  const other = nearestWith(demand, [demand.count + 1, demand.count - 1], batch, weights);
+  const others = demand.isRoasting ? [] : [demand.count + 1, demand.count - 1];
+  const other = nearestWith(demand, others, batch, weights);
   const best = kept !== null && (other === null || kept.cost <= other.cost) ? kept : other;
   if (best !== null) return best;
   const offer = demand.offers[0];

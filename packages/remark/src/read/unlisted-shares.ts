@@ -33,13 +33,15 @@ function unknownFoodOf(mention: Mention): string | null {
 
 function faultOf({ key }: Mention, of: string, names: readonly string[], { mentions, source }: RecipeReading): Fault {
   const meant = near(of, names);
+  // What has been mixed is no line's food, and its amount is converted all the same.
+  const elsewise = meant === undefined ? ', or leave out `of` where it is a mixture' : '';
   const expected = meant === undefined ? [...names] : [meant];
   const node = mentions.get(key)?.node;
   const place = node === undefined ? null : attributePlace(node, 'of', source);
   return {
     actual: of,
     expected,
-    message: `No ingredient line lists \`${of}\`. Write ${oneOf(expected)}`,
+    message: `No ingredient line lists \`${of}\`. Write ${oneOf(expected)}${elsewise}`,
     place: place?.value ?? place?.whole ?? node?.position,
   };
 }

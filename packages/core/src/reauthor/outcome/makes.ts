@@ -22,11 +22,13 @@ export interface YieldOf {
 
 /** Part of a serving or piece that nobody sees on a plate: 3.96 servings are about 4, and not 3. */
 const atTheTable = '0.05';
+/** A batch that differs by less feeds as many and is cut into as many, as packs that differ by less are equal. Common practice, no source. */
+const sameBatch = new Exact('0.03');
 /** Two to so many loaves stay as many, each a little larger or smaller, where another number is no nearer. */
 const mostWholes = 4;
 
 /**
- * What a version makes. Servings and pieces are rounded down to a whole, but for a twentieth of one, with "about"; one loaf or cake stays
+ * What a version makes. Servings and pieces are rounded down to a whole, but for a twentieth of one or 3 % of the batch, with "about"; one loaf or cake stays
  * one, a little larger or smaller beyond 5 %. What is told in cups, by weight or by length is told in the kitchen's own measures.
  */
 export function makesAt(makes: string | null, version: YieldOf): string | null {
@@ -71,6 +73,7 @@ function countText(part: Count, makes: string, batch: Exact): string | null {
 }
 
 function pieces(count: Exact, batch: Exact): Exact {
+  if (batch.minus(1).abs().lessThanOrEqualTo(sameBatch)) return count;
   return Exact.max(count.times(batch).plus(atTheTable).floor(), 1);
 }
 

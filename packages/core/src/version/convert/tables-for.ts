@@ -112,7 +112,7 @@ function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitc
   if (dimension === 'volume' && (kitchen.scale === null || sold.singly || food.pours)) return false;
   // Potatoes are sold singly too: a scale weighs any weight of them, and without one nobody fills seven cups.
   if (sold.singly && (kitchen.scale !== null || food.pours)) return false;
-  const least = counterStepGrams(kitchen).times(sold.singly ? fewestSteps : leastOfStep);
+  const least = counterStepGrams(kitchen).times(sold.singly ? leastOfStep.times(fewestSteps) : leastOfStep);
   return weighed.grams?.greaterThanOrEqualTo(least) ?? false;
 }
 
