@@ -1,5 +1,16 @@
-import { Exact, isRefusal, type Reauthored, reauthor, type Setting } from '@retare/core';
+import {
+  Exact,
+  isRefusal,
+  type Reauthored,
+  type Recipe,
+  reauthor,
+  type Setting,
+  type Version,
+  type VersionLine,
+  versionFor,
+} from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { recipeInPost } from './recipe-in-post.js';
 import { type Post, recipeOf, rulesOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
@@ -44,4 +55,35 @@ describe('a cure', () => {
     const [line] = versionOf({ kitchen: 'us', lines: ['3 g pink curing salt'] }, 'us', setting).parts[0]?.lines ?? [];
     expect(line === undefined ? null : rulesOf(line)).toEqual([]);
   });
+});
+
+// A pound is 453.6 g.
+describe('what a cure is measured for goes up wherever it is said', () => {
+  const post = (cure: string): string =>
+    `:::ingredients{kitchen=us}\n- 4 lb pork belly, plus 1 lb for the second day\n${cure}:::\n\n:::method\nTurn :amount[1 lb]{of="pork shoulder"} over.\n:::\n`;
+  const without = recipeInPost(post(''));
+  const beside = recipeInPost(post('- 5 g pink curing salt\n'));
+  const amountIn = (version: Version): string => version.steps[0]?.mentions.map(({ text }) => text).join() ?? '';
+
+  test('in the words behind a line’s amount', () => {
+    expect(textOf(versionFor(without, 'uk', setting).parts[0]?.lines[0] as VersionLine)).toContain('plus 450 g');
+    for (const version of [versionFor(beside, 'uk', setting), reauthored(beside, 'uk')])
+      expect(gramsIn(textOf(version.parts[0]?.lines[0] as VersionLine), /plus (\d+) g/u)).toBeGreaterThanOrEqual(453.6);
+  });
+
+  test('in a step, though no line lists it', () => {
+    expect(amountIn(versionFor(without, 'uk', setting))).toBe('450 g');
+    for (const version of [versionFor(beside, 'uk', setting), reauthored(beside, 'uk')])
+      expect(gramsIn(amountIn(version), /(\d+) g/u)).toBeGreaterThanOrEqual(453.6);
+  });
+
+  function gramsIn(text: string, figure: RegExp): number {
+    return Number(figure.exec(text)?.[1]);
+  }
+
+  function reauthored(recipe: Recipe, kitchen: string): Version {
+    const result = reauthor(recipe, kitchen, setting);
+    if (isRefusal(result)) throw new Error(result.kind);
+    return result.version;
+  }
 });

@@ -156,7 +156,8 @@ function convertedMentions(
   const ownWeights: StatedWeights = weightsStatedIn(nativeLines, native);
   const amounts = method.mentions.filter((mention): mention is AmountMention => mention.kind === 'amount');
   const eggs = eggsThere(recipe, native, kitchen, ownWeights);
-  const shares = sharesOf(amounts, nativeLines, lines, { native, kitchen, ownWeights, eggs }, setting.foods);
+  const conversion = { native, kitchen, ownWeights, eggs, besideCure: hasCure(recipe) };
+  const shares = sharesOf(amounts, nativeLines, lines, conversion, setting.foods);
   return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? []));
 }
 

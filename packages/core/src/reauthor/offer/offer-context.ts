@@ -1,6 +1,6 @@
 import type { Stated } from '../../amount/stated.js';
 import type { EggSize, Kitchen } from '../../kitchen/kitchen.js';
-import { hasCure, mayBeCured } from '../../recipe/has-cure.js';
+import { mayBeCured } from '../../recipe/has-cure.js';
 import type { Choice, Demand, Offer } from '../search/demand.js';
 import type { DemandContext } from '../search/demands-of.js';
 import type { BatchSpan, Weights } from '../weights.js';
@@ -23,11 +23,11 @@ export interface OfferContext {
  * @param eggs All that the kitchen's shops sell, unless one size is tried.
  */
 export function offerContext(
-  { recipe, kitchen, native, weights }: DemandContext,
+  { kitchen, native, weights, besideCure }: DemandContext,
   batches: BatchSpan,
   eggs: readonly EggSize[] = kitchen.eggs.sizes,
 ): OfferContext {
-  return { kitchen, native, weights, batches, eggs, besideCure: hasCure(recipe) };
+  return { kitchen, native, weights, batches, eggs, besideCure };
 }
 
 /** Beside a cure nothing that it acts on is rounded down: less meat for as much of it is more of it in the meat. */

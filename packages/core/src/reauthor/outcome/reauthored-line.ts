@@ -27,8 +27,8 @@ export function reauthoredLine(
   context: DemandContext,
   setting: Setting,
 ): VersionLine {
-  const { native, kitchen, ownWeights } = context;
-  const conversion = { native, kitchen, ownWeights, foods: context.foods };
+  const { native, kitchen, ownWeights, foods: known, besideCure } = context;
+  const conversion = { native, kitchen, ownWeights, foods: known, besideCure };
   if (line.food?.role === 'cure') return { ...writtenLine(line, native, ownWeights, setting.tolerance), bought: null };
   const serving = chosen.filter(({ demand }) => demand.lines.includes(line));
   const own = serving.filter(({ demand }) => homeOf(demand) === line);
@@ -72,7 +72,8 @@ function homeOf({ lines, food }: Demand): Line | undefined {
   return lines.find((line) => line.food === food) ?? lines[0];
 }
 
-function worded(line: Line, own: readonly Chosen[], { native, kitchen, ownWeights }: DemandContext): StandInEdits {
+function worded(line: Line, own: readonly Chosen[], context: DemandContext): StandInEdits {
+  const { native, kitchen, ownWeights, besideCure } = context;
   const [first] = own;
   if (first === undefined) return { together: [], alone: [], names: [] };
   if (first.demand.food !== line.food) {
@@ -80,7 +81,10 @@ function worded(line: Line, own: readonly Chosen[], { native, kitchen, ownWeight
     return standInEdits(line, foods, kitchen);
   }
   const edits = [
-    ...amountInWords(line, first.stated, kitchen, { conversion: { native, kitchen, ownWeights }, share: first.share }),
+    ...amountInWords(line, first.stated, kitchen, {
+      conversion: { native, kitchen, ownWeights, besideCure },
+      share: first.share,
+    }),
     ...nameInWords(line, first.stated, kitchen),
   ];
   return { together: edits, alone: [edits], names: [] };

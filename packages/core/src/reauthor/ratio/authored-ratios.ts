@@ -2,6 +2,7 @@ import type { Stated } from '../../amount/stated.js';
 import { Exact } from '../../exact.js';
 import type { StatedWeights } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
+import { hasCure } from '../../recipe/has-cure.js';
 import type { Ingredients, Line, Part, Recipe } from '../../recipe/recipe.js';
 import { withPlus } from '../../recipe/with-plus.js';
 import { land, stateMeasure } from '../../version/convert/land.js';
@@ -60,7 +61,7 @@ export function ratiosOfVersion(part: Part, authored: Ingredients, context: Auth
   const { weights = defaultWeights } = setting;
   const [native, kitchen] = [kitchenOf(part.native.kitchen, setting), kitchenOf(authored.kitchen, setting)];
   const ownWeights = weightsStatedIn(part.native.lines, native);
-  const within = { recipe, native, kitchen, foods: setting.foods, ownWeights, weights };
+  const within = { recipe, native, kitchen, foods: setting.foods, ownWeights, weights, besideCure: hasCure(recipe) };
   const plan = planPart(part, within);
   // What the native lines state of a food is as true of the version's.
   const stated = bothStated(ownWeights, weightsStatedIn(authored.lines, kitchen));

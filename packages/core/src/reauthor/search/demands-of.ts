@@ -25,6 +25,8 @@ export interface DemandContext {
   foods: Foods;
   ownWeights: StatedWeights;
   weights: Weights;
+  /** A curing salt is among the lines: of what it is measured for there must be no less. */
+  besideCure: boolean;
 }
 
 const offersNothing = {

@@ -54,7 +54,15 @@ export function searchRecipe(input: SearchInput): Searched | null {
   const { recipe, native, kitchen, foods, weights } = input;
   const nativeLines = recipe.parts.flatMap((part) => withPlus(part.native.lines));
   const ownWeights = weightsStatedIn(nativeLines, native);
-  const context: DemandContext = { recipe, native, kitchen, foods, ownWeights, weights };
+  const context: DemandContext = {
+    recipe,
+    native,
+    kitchen,
+    foods,
+    ownWeights,
+    weights,
+    besideCure: hasCure(recipe),
+  };
   const planned = planParts(context, input.anchor);
   const { anchor } = planned;
   if (anchor === undefined) return null;

@@ -33,7 +33,7 @@ export interface Conversion {
   /** By which the food of a further quantity is found (`or ¾ cup oil`); it is taken for the line's own without. */
   foods?: Foods;
   /** Whether a cure stands among the lines: of what it is measured for there must be no less. */
-  besideCure?: boolean;
+  besideCure: boolean;
   /** What is known of all eggs of the recipe; each line is taken by itself without it. */
   eggs?: EggsThere;
 }

@@ -11,6 +11,7 @@ import { type StandInFood, standInOf } from '../../kitchen/shop/stand-in.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
 import { land, stateMeasure } from '../convert/land.js';
+import { mustNotShrink } from '../convert/must-not-shrink.js';
 
 /**
  * The food that a further quantity is of: what is named behind it (`or ¾ cup oil`, `in 130 ml of lemon juice`), else the line's own (`plus
@@ -87,8 +88,7 @@ function convertOne(
   const food = isOther ? standIn.food : own;
   const weighed = isOther ? shareByWeight(written, standIn.share, standIn.food, there) : written;
   // Of a food without a density a volume is still a volume: the juice of limes.
-  const landed =
-    land({ weighed, dimension, food, byWrapper: false }, kitchen) ??
-    land({ weighed, dimension, food: null, byWrapper: false }, kitchen);
+  const need = { weighed, dimension, byWrapper: false, atLeast: mustNotShrink(food, conversion) };
+  const landed = land({ ...need, food }, kitchen) ?? land({ ...need, food: null }, kitchen);
   return landed === null ? null : writeStated(stateMeasure(landed.measure, false), kitchen);
 }
