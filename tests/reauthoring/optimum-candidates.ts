@@ -131,7 +131,7 @@ function pieces(food: Food, sold: Sold | null, { grams, count }: Wanted): Candid
   const bags = sold?.packs.filter(({ unit }) => unit === 'count').map(({ size }) => Number(size)) ?? [];
   // What comes several in a bag is halved only where the author halves it.
   const isBagged = bags.some((size) => size > 1);
-  const step = !Number.isInteger(count) || (count <= 2 && !isBagged) ? 0.5 : 1;
+  const step = !Number.isInteger(count) || (count <= 2 && !isBagged && each >= 5) ? 0.5 : 1;
   const list = [grams, ...upTo(grams, each, step)].map((size) => {
     if (bags.length === 0) return { grams: size, fixed: 0 };
     const { bought, left } = leastLeft(size / each, bags);

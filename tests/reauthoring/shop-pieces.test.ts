@@ -48,3 +48,16 @@ test('an abbreviated size keeps its weight, and takes its full stop along', () =
   expect(converted('1 sm. onion', 'us', 'uk').drift?.toNumber()).toBe(0);
   expect(textOf(converted('1 brick cream cheese', 'ca', 'uk'))).toBe('250 g cream cheese');
 });
+
+test('an onion is halved for a batch of another size, and a bay leaf is not', () => {
+  const lines = ['2 × 400 g tins cannellini beans', '2 onions', '2 bay leaves', '2 star anise'];
+  const result = reauthor(recipeOf({ kitchen: 'uk', lines }), 'ca', setting, { anchor: 'cannellini beans' });
+  if (isRefusal(result) || result.infeasible !== null) throw new RangeError('No version.');
+  const [, onions, leaves, stars] = result.version.parts[0]?.lines.map(textOf) ?? [];
+  expect(result.version.batchFactor.toNumber()).toBeGreaterThan(1.2);
+  expect(onions).toBe('2½ onions');
+  expect([leaves, stars]).toEqual([
+    expect.stringMatching(/^[23] bay leaves$/),
+    expect.stringMatching(/^[23] star anise$/),
+  ]);
+});

@@ -39,6 +39,9 @@ function farOff({ choices }: Offer, { quantity }: Demand): number {
 /** Units of which a cook takes a half. */
 const halved: ReadonlySet<string> = new Set(['count', 'bunch', 'head']);
 
+/** Grams of a piece that is cut in two; nobody halves a bay leaf or a star anise. Common practice, no source. */
+const leastHalved = 5;
+
 /** Whether shops sell several in a box: a stock cube, a roll, a tortilla is used whole. A leaf of gelatine is cut with scissors. */
 function isBoxed({ food }: Demand, sold: Sold | null): boolean {
   return (
@@ -56,7 +59,8 @@ export function pieceOffer(demand: Demand, sold: Sold | null, context: OfferCont
   const { kitchen } = context;
   const pack = isSizedPieces(written, demand.food, kitchen) ? pieceSizeIn(written, kitchen) : written.pack;
   const each = demand.quantity / native;
-  const halves = !term.low.isInteger() || (native <= 2 && !isBoxed(demand, sold));
+  const isTiny = demand.base === 'g' && each < leastHalved;
+  const halves = !term.low.isInteger() || (native <= 2 && !isBoxed(demand, sold) && !isTiny);
   const step = halved.has(term.unit) && halves ? 0.5 : 1;
   // The author's own count comes first: it keeps its words, and its quarters.
   const leftOf = (count: number, size: number): number =>
