@@ -63,12 +63,23 @@ describe('ask-preserve', () => {
     ]);
   });
 
-  test.for(['A water bath does it.', 'Leave it in the brine.', 'Home canning is not hard.', '## Sterilizing'])(
-    'asks of `%s`',
-    (words) => {
-      expect(said(post(words), 'ask-preserve')).toHaveLength(1);
-    },
-  );
+  // Salt that cures fish is as much a matter of safety as that of a brine.
+  const told = [
+    'A water bath does it.',
+    'Leave it in the brine.',
+    'Home canning is not hard.',
+    '## Sterilizing',
+    'Cover the fish with the cure.',
+    'Turn it daily while it is curing.',
+    '## Gravlax',
+  ];
+  test.for(told)('asks of `%s`', (words) => {
+    expect(said(post(words), 'ask-preserve')).toHaveLength(1);
+  });
+
+  test.for(['Serve with cured ham.', 'Soup is a cure for most things.'])('asks nothing of `%s`', (words) => {
+    expect(said(post(words), 'ask-preserve')).toEqual([]);
+  });
 
   test.for(['preserve: true', 'preserve: false'])('is answered by `%s`', (retare) => {
     expect(said(post('Into jars.', retare), 'ask-preserve')).toEqual([]);

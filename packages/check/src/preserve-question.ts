@@ -14,7 +14,7 @@ export interface PreserveQuestion {
 
 /** Words of preserving. Each alone is enough to ask. */
 const preserving =
-  /(?<![\p{L}\p{N}])(?:jars?|canning|canned it|water[ -]bath|brined?|sterili[sz](?:e|ed|ing))(?![\p{L}\p{N}])/iu;
+  /(?<![\p{L}\p{N}])(?:jars?|canning|canned it|water[ -]bath|brined?|the cure|curing|gravad ?lax|gravlax|sterili[sz](?:e|ed|ing))(?![\p{L}\p{N}])/iu;
 
 /**
  * The question to a post that talks of preserving; null where it says whether it is a preserve, or where no word tells of it. An
