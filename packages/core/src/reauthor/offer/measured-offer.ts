@@ -8,7 +8,7 @@ import type { Measure } from '../../kitchen/measure/measure.js';
 import { measuresBy } from '../../kitchen/measure/measures-by.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
-import { counterStepGrams } from '../../kitchen/shop/counter.js';
+import { counterStepGrams, isWeighedOffOnly } from '../../kitchen/shop/counter.js';
 import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { stateMeasure } from '../../version/convert/land.js';
 import { stateRange } from '../../version/convert/land-range.js';
@@ -188,8 +188,7 @@ function needOf(demand: Demand, { native, kitchen }: OfferContext): Need {
 /** Where nothing at home weighs it, a little less than the counter weighs off is its first step. */
 function atLeastOneStep(need: Weighed, food: Food | null, kitchen: Kitchen): Weighed {
   const sold = food === null ? null : soldIn(food, kitchen.id);
-  if (kitchen.scale !== null || need.grams === null) return need;
-  if (sold === null || !sold.loose || sold.singly || sold.packs.length > 0) return need;
+  if (kitchen.scale !== null || need.grams === null || !isWeighedOffOnly(sold)) return need;
   const step = counterStepGrams(kitchen);
   const isNear = need.grams.lessThan(step) && Math.log(step.dividedBy(need.grams).toNumber()) <= widestDrift;
   return isNear ? { ...need, grams: step } : need;

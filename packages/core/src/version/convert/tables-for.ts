@@ -11,9 +11,8 @@ import { leastByEye, packMeasures } from '../../kitchen/measure/pack-parts.js';
 import { spoonsOfRange } from '../../kitchen/measure/spoons-of-range.js';
 import { wrapperCuts } from '../../kitchen/measure/wrapper.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
-import { counterStepGrams, counterSteps } from '../../kitchen/shop/counter.js';
+import { counterStepGrams, counterSteps, isOnCounterStep, isWeighedOffOnly } from '../../kitchen/shop/counter.js';
 import { equalPacks } from '../../kitchen/shop/equal-packs.js';
-import { isMultiple, onTheMark } from '../judge/is-multiple.js';
 
 /** What has to be measured out. */
 export interface Need {
@@ -55,11 +54,12 @@ export function tablesFor(need: Need, kitchen: Kitchen): Table[] {
     if ((smallVolume || isLight) && !ways.includes('spoon')) ways.push('spoon');
     if (isLight && dimension === 'volume' && !ways.includes('cup')) ways.push('cup');
   }
+  const sold = food === null ? null : soldIn(food, kitchen.id);
   const measuresOf = (way: Way): readonly Measure[] => {
     if (way === 'spoon' && spread > 1) return spoonsOfRange(kitchen);
     const measures = measuresBy(kitchen, way);
     if (way === 'cup' && !pours) return inCups(measures);
-    return way === 'scale' && isWeighedOffOnly(food, kitchen) ? onCounterSteps(measures, kitchen) : measures;
+    return way === 'scale' && isWeighedOffOnly(sold) ? onCounterSteps(measures, kitchen) : measures;
   };
   const tables = ways.map((way): Table => ({ base: way === 'scale' ? 'g' : 'ml', measures: measuresOf(way) }));
   if (food === null) return tables;
@@ -119,23 +119,14 @@ function isWeighedByShop({ dimension, weighed }: Need, food: Food, kitchen: Kitc
 /** As much of a step as counts as equal to it. */
 const leastOfStep = new Exact(1).minus(equalPacks);
 
-/** Neither packed nor sold by the piece: any other weight than the counter's is one that no shop there sells. */
-function isWeighedOffOnly(food: Food | null, kitchen: Kitchen): boolean {
-  const sold = food === null ? null : soldIn(food, kitchen.id);
-  return sold?.loose === true && !sold.singly && sold.packs.length === 0;
-}
-
 const onSteps = new WeakMap<readonly Measure[], readonly Measure[]>();
 
 /** Those marks of a kitchen's scale that its counters weigh off too, and less than that: it is bought as one step and weighed at home. */
 function onCounterSteps(marks: readonly Measure[], kitchen: Kitchen): readonly Measure[] {
   let kept = onSteps.get(marks);
   if (kept === undefined) {
-    const steps = counterSteps(kitchen);
     const least = counterStepGrams(kitchen);
-    kept = marks.filter(
-      ({ size }) => size.lessThan(least) || steps.some(({ grams }) => isMultiple(size, grams, onTheMark)),
-    );
+    kept = marks.filter(({ size }) => size.lessThan(least) || isOnCounterStep(size, kitchen));
     onSteps.set(marks, kept);
   }
   return kept;

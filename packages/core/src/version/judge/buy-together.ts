@@ -3,8 +3,7 @@ import { type Stated, stateOne } from '../../amount/stated.js';
 import { Exact, sumOf } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
-import { type Bought, buy, soldIn } from '../../kitchen/shop/buy.js';
-import { counterSteps } from '../../kitchen/shop/counter.js';
+import type { Bought } from '../../kitchen/shop/buy.js';
 import { linesIn } from '../line/joined-line.js';
 import type { PlacedProblem, VersionFood, VersionLine, VersionPart } from '../version.js';
 import { awkwardLeftover } from './judge-buying.js';
@@ -76,10 +75,9 @@ function purchaseFor(needs: readonly Need[], kitchen: Kitchen): Bought | null {
     const stated = { ...first.stated, statements: stateOne({ low: count, high: null, unit }).statements };
     return shopFor(stated, { grams, millilitres: null }, first.food, kitchen);
   }
-  const sold = soldIn(first.food, kitchen.id);
-  return grams === null || sold === null || first.stated.pack !== null
-    ? null
-    : buy(grams, sold, ...counterSteps(kitchen).map((each) => each.grams));
+  if (grams === null || first.stated.pack !== null) return null;
+  const weight = stateOne({ low: grams, high: null, unit: 'g' });
+  return shopFor(weight, { grams, millilitres: null }, first.food, kitchen);
 }
 
 function mostOf({ statements }: Stated): Exact {

@@ -4,13 +4,13 @@ import { Exact, sumOf } from '../../exact.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import { partOfEgg } from '../../kitchen/egg.js';
 import { type Bought, contentsOf, isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
-import { counterStepGrams, counterSteps } from '../../kitchen/shop/counter.js';
+import { counterStepGrams, isOnCounterStep, isWeighedOffOnly } from '../../kitchen/shop/counter.js';
+import { isMultiple, onTheMark } from '../../kitchen/shop/is-multiple.js';
 import { remainderOf } from '../../kitchen/shop/remainder.js';
 import { isCan } from '../../kitchen/shop/unsized-pack.js';
 import { samePack } from '../convert/whole-packs.js';
 import type { Problem } from '../problem.js';
 import { isLabelled } from '../weigh/weigh-packs.js';
-import { isMultiple, onTheMark } from './is-multiple.js';
 import type { Judged } from './judge-measuring.js';
 import { shopFor } from './shop.js';
 
@@ -101,10 +101,10 @@ function partOfPiece({ stated, text }: Judged, food: Food): Problem | null {
 /** A weight between two steps of the counter, of a food that is only weighed off there. */
 function offStep({ stated, weighed, text, kitchen }: Judged, food: Food, sold: Sold): Problem | null {
   const unit = stated.statements[0]?.[0]?.unit;
-  if (!sold.loose || sold.singly || sold.packs.length > 0 || stated.pack !== null) return null;
+  if (!isWeighedOffOnly(sold) || stated.pack !== null) return null;
   if (unit === undefined || !isMassUnit(unit) || weighed.grams === null) return null;
   const { grams } = weighed;
-  if (counterSteps(kitchen).some((each) => isMultiple(grams, each.grams, onTheMark))) return null;
+  if (isOnCounterStep(grams, kitchen)) return null;
   const step = counterStepGrams(kitchen);
   // Less than a counter weighs off is bought as its first step, and weighed again at home: 20 g of fresh yeast.
   if (kitchen.scale !== null && grams.lessThan(step)) return null;

@@ -11,12 +11,12 @@ import { nearestOf } from '../../kitchen/measure/nearest-of.js';
 import { isPartOfPack } from '../../kitchen/measure/pack-parts.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
-import { counterSteps } from '../../kitchen/shop/counter.js';
+import { isOnCounterStep } from '../../kitchen/shop/counter.js';
 import { equalPacks } from '../../kitchen/shop/equal-packs.js';
+import { isMultiple } from '../../kitchen/shop/is-multiple.js';
 import { land, stateMeasure } from '../convert/land.js';
 import type { Need } from '../convert/tables-for.js';
 import type { Problem } from '../problem.js';
-import { isMultiple, onTheMark } from './is-multiple.js';
 
 /** What is judged, and how strictly. */
 export interface Judged {
@@ -86,7 +86,7 @@ function judgeMass(terms: readonly Term[], end: 'low' | 'high', judged: Judged):
   if (food === null && kitchen.scale === null) return null;
   const sold = food === null ? null : soldIn(food, kitchen.id);
   // The shop weighs it: whether the weight is on the counter's step is a question of buying.
-  if (sold?.loose && counterSteps(kitchen).some((step) => isMultiple(grams, step.grams, onTheMark))) return null;
+  if (sold?.loose && isOnCounterStep(grams, kitchen)) return null;
   if (isOnWrapper(grams, judged) || isPartOfPack(grams, food, kitchen, judged.tolerance)) return null;
   if (kitchen.scale === null) {
     return sold?.loose && !isUseWhole(sold) ? null : fault(judged, 'no-tool', terms[0]);
