@@ -1,7 +1,7 @@
 import { checkPost } from '@retare/check';
 import { builtInLarder, defaultSettings } from '@retare/larder';
 import { expect, test } from 'vitest';
-import { leastGrowth } from '../growth.ts';
+import { leastGrowth, worked } from '../growth.ts';
 import { markdownOf, render, serving } from './pipeline.ts';
 
 const options = serving('us', 'uk');
@@ -50,15 +50,20 @@ test.for(traps)(
 test('a post of 1 MB with a directive on every line does not hang', () => {
   const line = '1. At 10:30 heat to :oven[400°F], serves:four, cut :length[2 in] and :::\n';
   const text = `:::method\n${line.repeat(Math.ceil(1_000_000 / line.length))}:::\n`;
-  const started = performance.now();
-  const { html } = render(text, { options });
+  let html = '';
+  const time = worked(() => {
+    html = render(text, { options }).html;
+  });
   expect(html).toContain('200°C/180°C fan/gas 6');
-  expect(performance.now() - started).toBeLessThan(60_000);
+  expect(time).toBeLessThan(60_000);
 }, 300_000);
 
 test('a post of 1 MB of prose with colons does not hang, read and printed', () => {
   const text = 'Dinner:at 10:30, a ratio of 2:1 :tada: for note:pan and std::vector.\n\n'.repeat(15_000);
-  const started = performance.now();
-  expect(markdownOf(text, { options }).trim()).toBe(text.trim());
-  expect(performance.now() - started).toBeLessThan(60_000);
+  let printed = '';
+  const time = worked(() => {
+    printed = markdownOf(text, { options });
+  });
+  expect(printed.trim()).toBe(text.trim());
+  expect(time).toBeLessThan(60_000);
 }, 300_000);
