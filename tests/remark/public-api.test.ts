@@ -13,7 +13,6 @@ test('the package exports what it says, and no more', () => {
     'larderOf',
     'massWords',
     'matterOf',
-    'near',
     'openingLine',
     'placeInTree',
     'placeOf',

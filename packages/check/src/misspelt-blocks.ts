@@ -1,5 +1,6 @@
+import { near } from '@retare/core';
 import type { Settings } from '@retare/larder';
-import { annotations, near } from 'remark-retare';
+import { annotations } from 'remark-retare';
 import type { Finding } from './finding.js';
 import { told } from './rules-of-the-text.js';
 

@@ -100,5 +100,6 @@ export { boughtInWords } from './version/words/bought-in-words.js';
 export { applyEdits, sorted } from './version/words/edit.js';
 export { panCount } from './version/words/pan-in-words.js';
 export { listed, oneOf } from './words/listed.js';
+export { near } from './words/near.js';
 export { percentWords } from './words/percent-words.js';
 export { withArticle } from './words/with-article.js';

@@ -12,7 +12,6 @@ export { openingLine } from './read/blocks.js';
 export type { Fault } from './read/fault.js';
 export { type FrontMatter, type FrontMatterFault, readFrontMatter } from './read/front-matter.js';
 export { matterOf } from './read/matter-of.js';
-export { near } from './read/near.js';
 export { readPost } from './read/read-post.js';
 export { readRecipe } from './read/read-recipe.js';
 export type { LinePlace, MentionPlace, RecipeReading } from './read/reading.js';

@@ -1,5 +1,4 @@
-import { type Food, type Kitchen, sharedNames } from '@retare/core';
-import { near } from '../read/near.js';
+import { type Food, type Kitchen, near, sharedNames } from '@retare/core';
 import type { Fault, KeyPath } from '../read/problem.js';
 import type { FoodEntry } from '../schema/food-schema.js';
 

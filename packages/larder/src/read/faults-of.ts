@@ -1,6 +1,5 @@
-import { oneOf } from '@retare/core';
+import { near, oneOf } from '@retare/core';
 import { z } from 'zod';
-import { near } from './near.js';
 import type { Fault, KeyPath } from './problem.js';
 
 type Issue = z.core.$ZodIssue;

@@ -1,10 +1,9 @@
-import { oneOf, readLength } from '@retare/core';
+import { near, oneOf, readLength } from '@retare/core';
 import type { Directives } from 'mdast-util-directive';
 import type { Position } from 'unist';
 import { type AnnotationName, type AttributeKind, annotations } from '../syntax/names.js';
 import { attributePlace } from './attribute-place.js';
 import type { Fault } from './fault.js';
-import { near } from './near.js';
 
 /** The attributes of an annotation that are known and hold what they may. */
 export type Attributes = Readonly<Record<string, string>>;

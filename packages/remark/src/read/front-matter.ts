@@ -1,6 +1,5 @@
-import { oneOf } from '@retare/core';
+import { near, oneOf } from '@retare/core';
 import { unknownKitchen } from './attributes.js';
-import { near } from './near.js';
 
 /** What holds for a whole post, under `retare:` in its front matter. */
 export interface FrontMatter {

@@ -1,7 +1,6 @@
-import { oneOf } from '@retare/core';
+import { near, oneOf } from '@retare/core';
 import type { Block } from './blocks.js';
 import type { Fault } from './fault.js';
-import { near } from './near.js';
 
 /** A native block with the versions of it that have been found so far. */
 interface Owner {

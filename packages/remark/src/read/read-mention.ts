@@ -5,6 +5,7 @@ import {
   findFood,
   type Kitchen,
   type Mention,
+  near,
   oneOf,
   readingIn,
   readLength,
@@ -19,7 +20,6 @@ import type { TextDirective } from 'mdast-util-directive';
 import { attributePlace } from './attribute-place.js';
 import { type Attributes, readAttributes } from './attributes.js';
 import type { Fault } from './fault.js';
-import { near } from './near.js';
 import type { ReadingContext } from './reading.js';
 import { placeOf, wordsOf } from './words-of.js';
 

@@ -1,8 +1,7 @@
-import { anchorLine, type Line, oneOf } from '@retare/core';
+import { anchorLine, type Line, near, oneOf } from '@retare/core';
 import type { ContainerDirective } from 'mdast-util-directive';
 import { attributePlace } from './attribute-place.js';
 import type { Fault } from './fault.js';
-import { near } from './near.js';
 import type { RecipeReading } from './reading.js';
 
 /** What is wrong with an anchor that no line with an amount is called; null where one is, or where there are no lines. */

@@ -1,7 +1,6 @@
-import { lineCalled, type Mention, oneOf, withPlus } from '@retare/core';
+import { lineCalled, type Mention, near, oneOf, withPlus } from '@retare/core';
 import { attributePlace } from './attribute-place.js';
 import type { Fault } from './fault.js';
-import { near } from './near.js';
 import type { RecipeReading } from './reading.js';
 
 /**
