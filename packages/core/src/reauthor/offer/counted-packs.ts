@@ -1,12 +1,12 @@
 import { unsizedContainer } from '../../amount/container.js';
 import type { LineReading } from '../../amount/reading.js';
-import { statePacks } from '../../amount/stated.js';
-import { Exact } from '../../exact.js';
 import type { Pack, Sold } from '../../food/food.js';
-import { areOtherThanUsual, sameContainer } from '../../kitchen/shop/unsized-pack.js';
+import { sameContainer } from '../../kitchen/shop/unsized-pack.js';
 import type { Demand } from '../search/demand.js';
+import { fewPacks } from './few-packs.js';
 import type { OfferContext } from './offer-context.js';
 import { type OfferList, reach } from './offer-list.js';
+import { otherPackCost } from './other-pack-cost.js';
 
 /** Nobody carries more for a dish. */
 const mostCounted = 12;
@@ -30,20 +30,11 @@ export function countsPacks({ reading, spread, base, lines, food }: Demand): boo
  */
 export function addCountedPacks(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): boolean {
   if (sold === null || sold.loose || sold.tap || !countsPacks(demand)) return false;
-  const { least, most } = reach(demand, context);
   // The author's container first, then the largest: of the same contents a bottle for a bottle, and the fewest packs.
   const word = containerIn(demand.reading) ?? '';
   const isOther = (pack: Pack): number => (sameContainer(pack.word, word) ? 0 : 1);
   const shelf = [...sold.packs].reverse().sort((one, other) => isOther(one) - isOther(other));
-  for (const pack of shelf.filter(({ unit }) => unit !== 'count')) {
-    const each = pack.grams.toNumber();
-    for (let count = 1; count <= mostCounted && count * each <= most; count++) {
-      if (count * each < least) continue;
-      const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
-      list.add(demand, count * each, extra, () =>
-        statePacks({ low: new Exact(count), high: null, unit: 'count' }, pack),
-      );
-    }
-  }
+  for (const { pack, count, grams, state } of fewPacks(shelf, mostCounted, reach(demand, context)))
+    list.add(demand, grams, otherPackCost(pack, count, sold, context.weights), state);
   return list.hasNear(demand.quantity);
 }

@@ -1,6 +1,5 @@
 import { dimensionOf, isMassUnit, isVolumeUnit } from '../../amount/size.js';
-import { firstStatement, type Stated, statedIn, statePacks } from '../../amount/stated.js';
-import { Exact } from '../../exact.js';
+import { firstStatement, type Stated, statedIn } from '../../amount/stated.js';
 import type { Food, Pack, Sold } from '../../food/food.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
@@ -9,7 +8,6 @@ import { measuresBy } from '../../kitchen/measure/measures-by.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { counterStepGrams, isWeighedOffOnly } from '../../kitchen/shop/counter.js';
-import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { stateMeasure } from '../../version/convert/land.js';
 import { stateRange } from '../../version/convert/land-range.js';
 import { ownMeasure } from '../../version/convert/own-measure.js';
@@ -18,6 +16,7 @@ import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
 import { type Weights, widestDrift } from '../weights.js';
 import { addCountedPacks } from './counted-packs.js';
+import { addUsedUp, addUsedWhole } from './emptied-packs.js';
 import { isShort, leftoverCost, leftoverOfPacks } from './leftover-cost.js';
 import { otherTool, pairs, perBase, stepAt, widthCost } from './measured-pairs.js';
 import type { OfferContext } from './offer-context.js';
@@ -37,7 +36,7 @@ export function measuredOffer(demand: Demand, sold: Sold | null, context: OfferC
   addOwnMeasure(list, demand, sold, context);
   addUsedWhole(list, demand, sold, context);
   addTables(tablesFor(need, context.kitchen), 0, growing, context);
-  addWholePacks(list, demand, sold, context);
+  addUsedUp(list, demand, sold, context);
   addPinch(list, demand, context, density);
   // Nothing else is near: then a little more than its packs hold.
   if (!list.hasNear(demand.quantity))
@@ -116,50 +115,6 @@ function isSpooned({ reading, food }: Demand, { native }: OfferContext): boolean
 function leftOf({ pack, near }: Measure, size: number, demand: Demand, sold: Sold | null, weights: Weights): number {
   if (pack === undefined) return leftoverCost(size, demand, sold, weights);
   return leftoverOfPacks(near / pack.grams.toNumber(), demand.food?.keeps ?? null, weights);
-}
-
-/** More cartons of one food than this are no measure of it. */
-const mostMeasuredPacks = 3;
-
-/** Sizes within this of each otherTool, as a logarithm, are the same to a cook. */
-const asMuch = 0.005;
-
-/**
- * A carton of 237 ml needs no jug, and nothing is left in it. In a cupboard a rest does no harm: there the measure stays the author's kind.
- */
-function addWholePacks(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
-  const { food, base, spread } = demand;
-  if (food === null || sold === null || sold.loose || sold.tap || base !== 'g' || spread > 1) return;
-  if (food.keeps.where !== 'fridge' || food.keeps.days === null) return;
-  const { least, most } = reach(demand, context);
-  // Largest first: of the same contents the fewest packs.
-  for (const pack of [...sold.packs].reverse().filter(({ unit }) => unit !== 'count')) {
-    const each = pack.grams.toNumber();
-    for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
-      // Where a tool measures as much, the author's kind of unit stays.
-      if (count * each < least || list.hasNear(count * each, asMuch)) continue;
-      list.add(demand, count * each, 0, () => packsStated(count, pack));
-    }
-  }
-}
-
-/** A sachet of 7 g is emptied, not weighed: of packs that are used whole, beside others that are not, a few come before any measure of as much. */
-function addUsedWhole(list: OfferList, demand: Demand, sold: Sold | null, context: OfferContext): void {
-  const { base, spread } = demand;
-  if (sold === null || base !== 'g' || spread > 1) return;
-  const { least, most } = reach(demand, context);
-  for (const pack of sold.packs.filter(({ whole, unit }) => whole === 'yes' && unit !== 'count')) {
-    const each = pack.grams.toNumber();
-    for (let count = 1; count <= mostMeasuredPacks && count * each <= most; count++) {
-      if (count * each < least) continue;
-      const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
-      list.add(demand, count * each, extra, () => packsStated(count, pack));
-    }
-  }
-}
-
-function packsStated(count: number, pack: Pack): Stated {
-  return statePacks({ low: new Exact(count), high: null, unit: 'count' }, pack);
 }
 
 /** A range of spoons that the kitchen measures as it is written, and heaped spoons, are offered so. */

@@ -1,7 +1,6 @@
 import { gramsIn } from '../../amount/size.js';
 import type { Pack, Sold } from '../../food/food.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
-import { areOtherThanUsual } from '../../kitchen/shop/unsized-pack.js';
 import { isHalved } from '../../version/convert/whole-packs.js';
 import { takesPartOfEgg } from '../../version/egg/part-of-egg.js';
 import type { Demand, Offer } from '../search/demand.js';
@@ -11,6 +10,7 @@ import { wholeEggs } from './egg-offer.js';
 import { leftoverOfPacks } from './leftover-cost.js';
 import { enough, type OfferContext } from './offer-context.js';
 import { OfferList, reach } from './offer-list.js';
+import { otherPackCost } from './other-pack-cost.js';
 
 /**
  * What an author asks for who makes a food the anchor that is not used whole: its whole packs, or what the shop weighs off where it comes
@@ -50,7 +50,7 @@ export function wholePackOffer(demand: Demand, sold: Sold, context: OfferContext
     const label = { size: pack.size, unit: pack.unit, word: pack.word };
     const most = pack === shelf[0] ? Number.POSITIVE_INFINITY : mostSmall;
     for (const count of countsWithin(each, step, within)) {
-      const extra = areOtherThanUsual(pack, count, sold) ? context.weights.otherPack : 0;
+      const extra = otherPackCost(pack, count, sold, context.weights);
       const left = leftoverOfPacks(count, demand.food?.keeps ?? null, context.weights);
       for (const { stated, fixed } of countedOr(demand, count, 'count', step, context.weights))
         if (upperEnd(stated) <= most)
