@@ -29,8 +29,9 @@ const scraps = [
 
 const { foods, kitchens } = builtInLarder();
 const us = kitchens.get('us');
+if (us === undefined) throw new Error('The larder has a US kitchen.');
 /** A line with its food and what else it counts. */
-const readWhole = (text: string): unknown => (us === undefined ? null : lineOfText(text, 'line', us, foods));
+const readWhole = (text: string): unknown => lineOfText(text, 'line', us, foods);
 
 const readers = { readLine, readWhole, readMentions, readOven, readTemperature, readPan, readLength };
 const prefix = '1 cup flour ';

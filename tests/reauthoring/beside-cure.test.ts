@@ -26,7 +26,10 @@ describe('beside a cure', () => {
       fc.property(tens, tens, fc.constantFrom(...kitchenIds), (meat, water, to) => {
         const from = to === 'eu' ? 'uk' : 'eu';
         const lines = [`${meat * 10} g pork loin`, `${water * 10} ml water`, '40 g table salt', '15 g caster sugar'];
-        for (const drift of driftsOf(lines, from, to)) expect(drift).toBeGreaterThan(-1e-9);
+        const drifts = driftsOf(lines, from, to);
+        // Of the meat, the water and the salt, converted and re-authored.
+        expect(drifts.length).toBe(6);
+        for (const drift of drifts) expect(drift).toBeGreaterThan(-1e-9);
       }),
       { numRuns: 60 },
     );
