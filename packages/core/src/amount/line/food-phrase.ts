@@ -1,4 +1,4 @@
-import { isDash } from '../token/number-parts.js';
+import { isDash } from '../token/dash.js';
 import type { Token, Tokens } from '../token/token.js';
 import { leadingPreparation, modifiers, nameEnders } from './line-words.js';
 import { endsName, joinsNames } from './name-end.js';

@@ -1,6 +1,7 @@
+import { isInnerHyphen } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 import { leadingPreparation, modifiers, modifiersOf, nameEnders, plainAdjectives, sharedHeads } from './line-words.js';
-import { isInnerHyphen, passHyphened } from './preparation.js';
+import { passHyphened } from './preparation.js';
 
 const notParticiples = new Set([
   'bread', 'seed', 'aniseed', 'flaxseed', 'linseed', 'rapeseed', 'hempseed', 'seaweed', 'shred', 'red', 'feed', 'breed', 'cornbread',

@@ -1,4 +1,4 @@
-import { isDash } from '../token/number-parts.js';
+import { isDash, isInnerHyphen } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 import { keptPairs, leadingPreparation, nameEnders } from './line-words.js';
 
@@ -117,12 +117,6 @@ function compoundAt(tokens: Tokens, index: number): string | null {
     at += 2;
   }
   return text;
-}
-
-/** Whether a hyphen joins two words without a blank: the one of `full-fat`. */
-export function isInnerHyphen(tokens: Tokens, at: number): boolean {
-  const [dash, behind] = [tokens.at(at), tokens.at(at + 1)];
-  return isDash(dash.lower) && !dash.gap && !behind.gap && behind.kind === 'word';
 }
 
 /** Index behind the words that hyphens join to one: behind `low-sodium`. */

@@ -1,6 +1,6 @@
 import { isMeasured, readStatement, type Statement } from '../quantity/statement.js';
 import { isLengthUnit, type KitchenUnits } from '../size.js';
-import { isDash } from '../token/number-parts.js';
+import { isDash } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 import { type LineAmount, readLineAmount } from './line-amount.js';
 import { readClause, type SecondStatement, type SecondStatementContext, stateAgain } from './restated-clause.js';

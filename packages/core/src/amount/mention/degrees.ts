@@ -1,6 +1,6 @@
 import { Exact } from '../../exact.js';
 import { readRange } from '../quantity/range.js';
-import { isDash } from '../token/number-parts.js';
+import { isDash, isInnerHyphen } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 
 /** Degrees of the text. */
@@ -71,14 +71,9 @@ function readScale(tokens: Tokens, index: number): { unit: 'C' | 'F' | null; sig
   // `110 deg. F`
   if (worded && tokens.word(at) === '.' && scales.has(tokens.word(at + 1))) at += 1;
   const unit = scales.get(tokens.word(at));
-  if (unit === undefined || isPartOfWord(tokens, at)) return { unit: null, signed: worded, next: at };
+  // The `C` of `C-shaped`.
+  if (unit === undefined || isInnerHyphen(tokens, at + 1)) return { unit: null, signed: worded, next: at };
   return { unit, signed: true, next: at + 1 };
-}
-
-/** The `C` of `C-shaped`. */
-function isPartOfWord(tokens: Tokens, at: number): boolean {
-  const [dash, behind] = [tokens.at(at + 1), tokens.at(at + 2)];
-  return isDash(dash.lower) && !dash.gap && !behind.gap && behind.kind === 'word';
 }
 
 /** A first guess at the unit of a number without a letter, until a kitchen says: above 250 nobody means Celsius. */

@@ -3,7 +3,7 @@ import { readQuantity } from '../quantity/quantity.js';
 import { readUnit } from '../quantity/unit-reading.js';
 import type { Span } from '../reading.js';
 import { isLengthUnit, isMassUnit, isVolumeUnit } from '../size.js';
-import { isDash } from '../token/number-parts.js';
+import { isDash } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../unit.js';

@@ -1,7 +1,7 @@
 import { Exact } from '../../exact.js';
 import { readRange } from '../quantity/range.js';
 import type { OvenSetting } from '../reading.js';
-import { isDash } from '../token/number-parts.js';
+import { isDash } from '../token/dash.js';
 import type { Token, Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { TemperatureUnit } from '../unit.js';

@@ -2,6 +2,7 @@ import type { Exact } from '../../exact.js';
 import { readQuantity } from '../quantity/quantity.js';
 import type { Span } from '../reading.js';
 import { centimetresIn, isLengthUnit, isMassUnit, isVolumeUnit } from '../size.js';
+import { isInnerHyphen } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 import { tokenize } from '../token/tokenize.js';
 import type { LengthUnit, MassUnit, VolumeUnit } from '../unit.js';
@@ -156,8 +157,8 @@ function isEachSaid(tokens: Tokens, at: number, next: number, anyCount: boolean)
 
 /** `12-hole`: a number hyphened to a word is part of it. */
 function isHyphened(tokens: Tokens, next: number): boolean {
-  const [dash, behind] = [tokens.at(next), tokens.at(next + 1)];
-  return dash.lower === '-' && !dash.gap && !behind.gap && behind.kind === 'word';
+  // A dash in `serves 4—or two` is none.
+  return tokens.word(next) === '-' && isInnerHyphen(tokens, next);
 }
 
 /** Where the first of the things of which a dish makes one ends, from an offset of the text; null where it names none. */

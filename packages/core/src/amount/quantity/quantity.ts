@@ -1,6 +1,7 @@
 import { Exact } from '../../exact.js';
+import { isDash, isInnerHyphen } from '../token/dash.js';
 import { readNumber } from '../token/number.js';
-import { fractionBehind, isDash, passOfArticle } from '../token/number-parts.js';
+import { fractionBehind, passOfArticle } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
 import { passAbout, passEnding } from './about.js';
@@ -65,14 +66,7 @@ export function readQuantity(tokens: Tokens, index: number): ReadQuantity | null
 }
 
 function isPartOfName(tokens: Tokens, at: number): boolean {
-  const [dash, behind] = [tokens.at(at), tokens.at(at + 1)];
-  return (
-    isDash(dash.lower) &&
-    !dash.gap &&
-    !behind.gap &&
-    behind.kind === 'word' &&
-    passAdjectives(tokens, at + 1) === at + 1
-  );
+  return isInnerHyphen(tokens, at) && passAdjectives(tokens, at + 1) === at + 1;
 }
 
 /** `2 x eggs` */

@@ -1,6 +1,7 @@
 import type { Exact } from '../../exact.js';
+import { isDash } from '../token/dash.js';
 import { readNumber } from '../token/number.js';
-import { isDash, type ReadNumber } from '../token/number-parts.js';
+import type { ReadNumber } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 
 /** A number or a range of the text, without its unit. */

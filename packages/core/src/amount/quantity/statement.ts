@@ -1,6 +1,6 @@
 import type { Exact } from '../../exact.js';
 import { isLengthUnit, isMassUnit, isVolumeUnit, type KitchenUnits } from '../size.js';
-import { isDash } from '../token/number-parts.js';
+import { isDash } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
 import { addUp, inSmallerUnit, inTablespoons, type Measure } from './add-up.js';

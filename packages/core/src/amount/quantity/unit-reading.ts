@@ -1,4 +1,4 @@
-import { isDash } from '../token/number-parts.js';
+import { isDash } from '../token/dash.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
 import { isOneSlipFrom } from './misspelling.js';

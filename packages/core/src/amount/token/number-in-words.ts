@@ -1,8 +1,8 @@
 import { Exact } from '../../exact.js';
+import { isDash } from './dash.js';
 import {
   dozens,
   fractionBehind,
-  isDash,
   isHyphened,
   passOfArticle,
   plainNumber,

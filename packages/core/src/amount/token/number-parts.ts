@@ -1,4 +1,5 @@
 import { Exact } from '../../exact.js';
+import { isDash, isInnerHyphen } from './dash.js';
 import type { Tokens } from './token.js';
 
 /** A single number of the text, in figures or words. */
@@ -21,11 +22,6 @@ const shares: Readonly<Record<string, number>> = { half: 2, third: 3, thirds: 3,
 export function shareWord(word: string): Exact | null {
   const below = Object.hasOwn(shares, word) ? shares[word] : undefined;
   return below === undefined ? null : new Exact(1).div(below);
-}
-
-/** A hyphen, a dash or a minus, whichever smart punctuation made of it. */
-export function isDash(sign: string): boolean {
-  return sign === '-' || sign === '–' || sign === '—' || sign === '‐' || sign === '‑' || sign === '‒' || sign === '−';
 }
 
 /** A number of which nothing more is to be said. */
@@ -55,13 +51,12 @@ export function dozens(tokens: Tokens, value: Exact, index: number): ReadNumber 
   return word === 'dozen' || word === 'dozens' ? plainNumber(value.times(12), index + 1) : plainNumber(value, index);
 }
 
+const hyphenedMeasures: ReadonlySet<string> = new Set(['inch', 'dozen', 'pound', 'ounce', 'cup']);
+
 /** Whether a word is hyphened to another that is no measure: `half-fat`, but not `half-inch`. */
 export function isHyphened(tokens: Tokens, index: number): boolean {
-  const dash = tokens.at(index + 1);
-  const behind = tokens.at(index + 2);
-  if (!isDash(dash.lower) || dash.gap || behind.gap || behind.kind !== 'word') return false;
-  const measure = shareWord(behind.lower) !== null || behind.lower === 'inch' || behind.lower === 'dozen';
-  return !measure && behind.lower !== 'pound' && behind.lower !== 'ounce' && behind.lower !== 'cup';
+  const word = tokens.word(index + 2);
+  return isInnerHyphen(tokens, index + 1) && shareWord(word) === null && !hyphenedMeasures.has(word);
 }
 
 /** Passes over `a`, `an`, `of a` and `of an`, which belong to the fraction before them: `1/3 of a pineapple`, `1/4 a stick`. */
