@@ -92,7 +92,7 @@ function reversedRange(tokens: Tokens, { next, statement }: LineAmount): number 
 }
 
 function makeDoubt(tokens: Tokens, first: number, next: number, because: string, instead: string): Doubt {
-  const span = { start: tokens.at(first).start, end: tokens.at(next - 1).end };
+  const span = tokens.span(first, next);
   return { text: tokens.text.slice(span.start, span.end), span, because, instead };
 }
 

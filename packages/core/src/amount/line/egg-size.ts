@@ -52,7 +52,7 @@ function wordsOf(name: string): string[] {
 /** `3 size 7 eggs` */
 function before(tokens: Tokens, at: number, egg: number, phrases: readonly Phrase[]): ReadEggSize | null {
   const size = named(tokens, at, phrases) ?? sized(tokens, at);
-  return size === null || size.next > egg ? null : { ...size, span: spanOf(tokens, at, size.next), first: at };
+  return size === null || size.next > egg ? null : { ...size, span: tokens.span(at, size.next), first: at };
 }
 
 /** `3 eggs (size 7)`, `3 eggs, from a 700 g carton`, `3 eggs size 7` */
@@ -72,7 +72,7 @@ function behind(tokens: Tokens, at: number, phrases: readonly Phrase[]): ReadEgg
     (isClause && lead === start && tokens.at(at).gap ? letter(tokens, lead) : null) ??
     (sign === ',' && lead === start ? letter(tokens, lead) : null);
   if (size === null || !endsClause(tokens, size.next, isBracket ? close : tokens.length)) return null;
-  const span = spanOf(tokens, start, size.next);
+  const span = tokens.span(start, size.next);
   if (!isBracket) return { ...size, span, first: at };
   return size.next === close
     ? { ...size, span, first: at, next: close + 1 }
@@ -143,8 +143,4 @@ function carton(tokens: Tokens, at: number): Size | null {
   const unit = tokens.word(at + 1) === '-' ? at + 2 : at + 1;
   if (kind !== 'number' || !grams.has(tokens.word(unit)) || !cartons.has(tokens.word(unit + 1))) return null;
   return { text: `${lower} g carton`, next: unit + 2 };
-}
-
-function spanOf(tokens: Tokens, first: number, next: number): Span {
-  return { start: tokens.at(first).start, end: tokens.at(next - 1).end };
 }

@@ -65,7 +65,7 @@ function readHeat(tokens: Tokens, index: number): Found | null {
   const coldest = 25;
   // `1/2 C water` is a cup.
   if (degrees === null || degrees.unit === null || degrees.low.lt(coldest)) return null;
-  const span = { start: tokens.at(index).start, end: tokens.at(degrees.next - 1).end };
+  const span = tokens.span(index, degrees.next);
   return {
     quantities: [{ low: degrees.low, high: degrees.high, unit: degrees.unit, approx: false, span }],
     next: degrees.next,
@@ -75,7 +75,7 @@ function readHeat(tokens: Tokens, index: number): Found | null {
 function readMeasure(tokens: Tokens, index: number): Found | null {
   const read = readQuantity(tokens, index);
   if (read === null || read.bare || read.unit === null || !isMeasured(read.unit) || read.range?.reversed) return null;
-  const span = { start: tokens.at(read.first).start, end: tokens.at(read.next - 1).end };
+  const span = tokens.span(read.first, read.next);
   return {
     quantities: [{ low: read.low, high: read.high, unit: read.unit, approx: read.approx, span }],
     next: read.next,

@@ -26,18 +26,18 @@ export class LineDraft {
     this.amounts.push(this.quantityOf(amount));
     this.pack = this.packOf(amount) ?? this.pack;
     this.take(amount.start, next);
-    this.spans.push(this.span(amount.start, next));
+    this.spans.push(this.tokens.span(amount.start, next));
   }
 
   private quantityOf({ low, high, unit, approx, first, next, pack, statement: { beside } }: LineAmount): Quantity {
-    const quantity = { low, high, unit, approx, span: this.span(first, next) };
+    const quantity = { low, high, unit, approx, span: this.tokens.span(first, next) };
     return beside === undefined || pack !== null ? quantity : { ...quantity, beside };
   }
 
   private packOf({ pack }: LineAmount): PackSize | null {
     if (pack === null) return null;
     const { count, size, sizeHigh, sizeUnit, word } = pack;
-    return { count, size, sizeHigh, unit: sizeUnit, word, span: this.span(pack.first, pack.next) };
+    return { count, size, sizeHigh, unit: sizeUnit, word, span: this.tokens.span(pack.first, pack.next) };
   }
 
   /** Enters further statements of the same amount, and a size of each that stands apart. */
@@ -62,11 +62,11 @@ export class LineDraft {
           sizeHigh: high,
           unit,
           word: second.word,
-          span: this.span(second.first, second.quantityNext),
+          span: this.tokens.span(second.first, second.quantityNext),
         };
       } else {
         const { low, high, unit, approx } = second;
-        this.amounts.push({ low, high, unit, approx, span: this.span(second.first, second.quantityNext) });
+        this.amounts.push({ low, high, unit, approx, span: this.tokens.span(second.first, second.quantityNext) });
       }
       this.take(second.start, second.next);
       this.addSpan(this.spanWithBlank(second.start, second.next));
@@ -100,7 +100,7 @@ export class LineDraft {
     this.amounts = [{ ...first, fill: found.fill }, ...others];
     this.take(found.start, found.next);
     const [stretch, ...rest] = this.spans;
-    const { start } = this.span(found.start, found.next);
+    const { start } = this.tokens.span(found.start, found.next);
     // Before the number it makes one stretch with it.
     if (stretch !== undefined && start < stretch.start) this.spans = [{ start, end: stretch.end }, ...rest];
     else this.addSpan(this.spanWithBlank(found.start, found.next));
@@ -120,15 +120,10 @@ export class LineDraft {
     this.use.fill(1, from, next);
   }
 
-  /** The stretch of the text from one token up to another. */
-  span(first: number, next: number): Span {
-    return { start: this.tokens.at(first).start, end: this.tokens.at(Math.max(first, next - 1)).end };
-  }
-
   /** A further statement takes the blank before it along, or, at the start of a bracket that stays, the blank behind it. */
   spanWithBlank(first: number, next: number): Span {
     const { tokens } = this;
-    const { start, end } = this.span(first, next);
+    const { start, end } = this.tokens.span(first, next);
     const opens = tokens.word(first - 1) === '(' && next < tokens.length;
     if (opens && tokens.at(next).kind === 'word') return { start, end: tokens.at(next).start };
     const before = first > 0 ? tokens.at(first - 1).end : 0;

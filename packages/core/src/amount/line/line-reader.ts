@@ -149,9 +149,9 @@ export class LineReader {
     this.draft.amounts[0] = {
       ...this.draft.amounts[0],
       unit: 'count',
-      span: this.draft.span(first, Math.max(next, first + 1)),
+      span: this.tokens.span(first, Math.max(next, first + 1)),
     };
-    this.draft.spans = [this.draft.span(head.start, Math.max(next, first + 1))];
+    this.draft.spans = [this.tokens.span(head.start, Math.max(next, first + 1))];
   }
 
   /** `3 garlic cloves`: the unit follows the food. */

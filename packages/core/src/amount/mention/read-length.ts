@@ -56,7 +56,7 @@ function readSides(tokens: Tokens, at: number): Found | null {
   const size = tokens.at(at).kind === 'number' ? readSizeAt(tokens, at) : null;
   const [first, ...sides] = size?.measures ?? [];
   if (size === null || first === undefined || sides.length === 0 || !isLengthUnit(size.unit)) return null;
-  const span = { start: tokens.at(at).start, end: tokens.at(size.next - 1).end };
+  const span = tokens.span(at, size.next);
   return { reading: { ...first, sides, unit: size.unit, span }, next: size.next };
 }
 

@@ -57,17 +57,13 @@ interface Found {
   next: number;
 }
 
-function spanOf(tokens: Tokens, first: number, next: number): Span {
-  return { start: tokens.at(first).start, end: tokens.at(next - 1).end };
-}
-
 /** `gas mark 5` */
 function readSetting(tokens: Tokens, at: number): Found | null {
   const gas = readGas(tokens, at);
   if (gas === null) return null;
   const { low, high } = gas;
   return {
-    mentions: [{ kind: 'oven', low, high, unit: 'gas', impliedUnit: false, span: spanOf(tokens, at, gas.next) }],
+    mentions: [{ kind: 'oven', low, high, unit: 'gas', impliedUnit: false, span: tokens.span(at, gas.next) }],
     next: gas.next,
   };
 }
@@ -92,7 +88,7 @@ function readHeat(tokens: Tokens, at: number, heat: HeatWatch): Found | null {
   const celsius = scale === 'F' ? low.minus(32).times(5).div(9).toNumber() : low.toNumber();
   const kind = heat.kindAt(next, celsius);
   return {
-    mentions: [{ kind, low, high, unit: scale, impliedUnit: unit === null, span: spanOf(tokens, at, next) }],
+    mentions: [{ kind, low, high, unit: scale, impliedUnit: unit === null, span: tokens.span(at, next) }],
     next,
   };
 }
@@ -121,7 +117,7 @@ function readBareOven(tokens: Tokens, at: number): Found | null {
   if (!said) return null;
   const unit = likelyUnit(value);
   return {
-    mentions: [{ kind: 'oven', low: value, high: null, unit, impliedUnit: true, span: spanOf(tokens, at, at + 1) }],
+    mentions: [{ kind: 'oven', low: value, high: null, unit, impliedUnit: true, span: tokens.span(at, at + 1) }],
     next: at + 1,
   };
 }
@@ -140,10 +136,10 @@ function readVessel(tokens: Tokens, at: number): Found | null {
   const { unit } = size;
   if (!isLengthUnit(unit) && !isVolumeUnit(unit) && !(isMassUnit(unit) && isLoaf(tokens, size.next))) return null;
   const base = { kind: 'pan', low, high, impliedUnit: false } as const;
-  const mentions: FoundMention[] = [{ ...base, unit, span: spanOf(tokens, at, size.next) }];
+  const mentions: FoundMention[] = [{ ...base, unit, span: tokens.span(at, size.next) }];
   const other = tokens.word(size.next) === '/' ? readUnit(tokens, size.next + 1, { afterNumber: true }) : null;
   if (other === null || !isVolumeUnit(other.unit)) return { mentions, next: size.next };
-  mentions.push({ ...base, unit: other.unit, span: spanOf(tokens, size.next + 1, other.next) });
+  mentions.push({ ...base, unit: other.unit, span: tokens.span(size.next + 1, other.next) });
   return { mentions, next: other.next };
 }
 
@@ -169,7 +165,7 @@ function readSides(tokens: Tokens, at: number): Found | null {
   if (size === null || size.measures.length < 2 || !isLengthUnit(size.unit)) return null;
   const { low, high } = sidesOf(size);
   return {
-    mentions: [{ kind: 'length', low, high, unit: size.unit, impliedUnit: false, span: spanOf(tokens, at, size.next) }],
+    mentions: [{ kind: 'length', low, high, unit: size.unit, impliedUnit: false, span: tokens.span(at, size.next) }],
     next: size.next,
   };
 }
@@ -182,7 +178,7 @@ function readLengthOf(tokens: Tokens, at: number): Found | null {
   if (read.range?.reversed === true) return null;
   const { low, high, unit, next, first } = read;
   return {
-    mentions: [{ kind: 'length', low, high, unit, impliedUnit: false, span: spanOf(tokens, first, next) }],
+    mentions: [{ kind: 'length', low, high, unit, impliedUnit: false, span: tokens.span(first, next) }],
     next,
   };
 }

@@ -53,7 +53,7 @@ export function readOven(text: string): OvenSetting[] {
   const kept = lone ? settings : settings.filter((setting) => setting.signed);
   const sister = sisterUnit(kept);
   return kept.map((setting) => {
-    const span = { start: tokens.at(setting.first).start, end: tokens.at(setting.next - 1).end };
+    const span = tokens.span(setting.first, setting.next);
     const unit = setting.unit ?? (setting.fan ? sister : null);
     return {
       low: setting.low,

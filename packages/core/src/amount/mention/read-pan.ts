@@ -80,7 +80,7 @@ function panAt(tokens: Tokens, index: number, shape: PanReading['shape'] | undef
   const count = size.first === index ? null : (counted?.value ?? null);
   const [first, second, third] = size.measures.map(({ low }) => low);
   if (first === undefined) return null;
-  const span = { start: tokens.at(index).start, end: tokens.at(restatedUntil(tokens, size) - 1).end };
+  const span = tokens.span(index, restatedUntil(tokens, size));
   if (!isLengthUnit(size.unit)) {
     if (second === undefined) return capacityPan({ size, shape, count, span, capacity: first });
     // `2 x 1 lb loaf tins`
@@ -178,7 +178,7 @@ function deepAt(tokens: Tokens, size: ReadSize): { depth: Exact; span: Span } | 
       tokens.word(deep.next) === 'deep' || tokens.word(deep.next) === 'depth' || tokens.word(deep.next + 1) === 'deep';
     const depth = deep.measures[0]?.low;
     if (deep.unit === size.unit && said && depth !== undefined)
-      return { depth, span: { start: tokens.at(deep.first).start, end: tokens.at(deep.next - 1).end } };
+      return { depth, span: tokens.span(deep.first, deep.next) };
     at = deep.next - 1;
   }
   return null;

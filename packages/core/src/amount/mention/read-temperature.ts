@@ -20,7 +20,7 @@ export function readTemperature(text: string): TemperatureReading[] {
       at += 1;
       continue;
     }
-    const span = { start: tokens.at(degrees.first).start, end: tokens.at(degrees.next - 1).end };
+    const span = tokens.span(degrees.first, degrees.next);
     const unit = degrees.unit ?? likelyUnit(degrees.low);
     readings.push({ low: degrees.low, high: degrees.high, unit, impliedUnit: degrees.unit === null, span });
     at = degrees.next;

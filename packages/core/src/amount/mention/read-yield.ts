@@ -77,7 +77,7 @@ function readSides(tokens: Tokens, at: number, anyCount: boolean): Found | null 
   if (size === null || first === undefined || sides.length < 2 || !isLengthUnit(size.unit)) return null;
   const { unit, next } = size;
   if (!anyCount && arePieces(tokens, at, sides, { unit, next })) {
-    const count: Numbered = { low: first, high: null, approx: false, span: spanOf(tokens, at, at + 1) };
+    const count: Numbered = { low: first, high: null, approx: false, span: tokens.span(at, at + 1) };
     return { part: { kind: 'count', whole: false, ...count }, next: at + 2 };
   }
   const part: YieldPart = {
@@ -85,7 +85,7 @@ function readSides(tokens: Tokens, at: number, anyCount: boolean): Found | null 
     sides,
     unit,
     whole: isWhole(tokens, next),
-    ...{ low: first, high: null, approx: false, span: spanOf(tokens, at, next) },
+    ...{ low: first, high: null, approx: false, span: tokens.span(at, next) },
   };
   return { part, next };
 }
@@ -119,7 +119,7 @@ function readOne(
   // `a 9-inch cake`: an article alone is no number that could be another.
   if (read.article && unit === null) return { part: null, next, isArticle: true };
   if (times.has(tokens.word(next)) || (unit === null && isHyphened(tokens, next))) return { part: null, next };
-  const numbered: Numbered = { low, high, approx, span: spanOf(tokens, first, next) };
+  const numbered: Numbered = { low, high, approx, span: tokens.span(first, next) };
   const behindCount = isBehind(tokens, at, counted);
   const whole = isWhole(tokens, next);
   if (unit !== null && isLengthUnit(unit))
@@ -130,7 +130,7 @@ function readOne(
   }
   // The unit of a count (`2 loaves`) stays as it is written.
   const [numberNext, isCrossed] = numberEnd(tokens, read.range?.next ?? next);
-  const count = { ...numbered, span: spanOf(tokens, first, numberNext) };
+  const count = { ...numbered, span: tokens.span(first, numberNext) };
   return {
     part: { kind: 'count', whole: isWhole(tokens, numberNext), ...count },
     next: isCrossed ? numberNext + 1 : numberNext,
@@ -176,8 +176,4 @@ function isWhole(tokens: Tokens, next: number): boolean {
     else if (stops.has(tokens.word(at)) || tokens.word(at) === '(') return false;
   }
   return false;
-}
-
-function spanOf(tokens: Tokens, first: number, next: number): Span {
-  return { start: tokens.at(first).start, end: tokens.at(next - 1).end };
 }

@@ -1,4 +1,5 @@
 import type { Exact } from '../../exact.js';
+import type { Span } from '../reading.js';
 
 /** How a number was written: `2`, `2.5`, `½` or `1/2`, `1 ½`; `word` for `half` and `two`. */
 export type NumberForm = 'whole' | 'decimal' | 'fraction' | 'mixed' | 'word';
@@ -54,6 +55,11 @@ export class Tokens {
   /** Lower-case text at an index, empty outside the list. */
   word(index: number): string {
     return this.at(index).lower;
+  }
+
+  /** The stretch of the text from one token up to another. */
+  span(first: number, next: number): Span {
+    return { start: this.at(first).start, end: this.at(Math.max(first, next - 1)).end };
   }
 }
 
