@@ -1,11 +1,11 @@
-import { applyEdits, isRefusal, type Reauthored, reauthor } from '@retare/core';
+import { applyEdits, type Reauthored } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
 function versionOf(lines: readonly string[], from: string, to: string): Reauthored {
-  const result = reauthor(recipeOf({ kitchen: from, lines }, setting), to, setting);
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf(recipeOf({ kitchen: from, lines }, setting), to, setting);
   expect(result.infeasible).toBeNull();
   return result;
 }

@@ -1,5 +1,6 @@
-import { defaultWeights, type Food, isRefusal, type Reauthored, type ReauthorOptions, reauthor } from '@retare/core';
+import { defaultWeights, type Food, type Reauthored, type ReauthorOptions } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 
@@ -10,9 +11,7 @@ function tinsOf(...sizes: readonly number[]): Food {
 
 function worked(line: string, food: Food, options: ReauthorOptions = {}): Reauthored {
   const within = larderOf(food);
-  const result = reauthor(recipeOf({ kitchen: 'eu', lines: [line] }, within), 'uk', within, options);
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipeOf({ kitchen: 'eu', lines: [line] }, within), 'uk', within, options);
 }
 
 describe('a batch', () => {

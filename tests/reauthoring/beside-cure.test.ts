@@ -1,6 +1,7 @@
 import { gramsIn, isMassUnit, isRefusal, reauthor, type Version, versionFor } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeOf, textOf } from './recipe-of.js';
 import { foodOf, soldAs } from './sample-food.js';
 import { kitchenIds, setting } from './setting.js';
@@ -105,8 +106,7 @@ describe('beside a cure', () => {
   });
 
   test.for(kitchenIds.filter((id) => id !== 'us'))('no range begins lower, in %s', (to) => {
-    const result = reauthor(recipeOf({ kitchen: 'us', lines: ['4 to 5 lb pork belly', cure] }), to, setting);
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipeOf({ kitchen: 'us', lines: ['4 to 5 lb pork belly', cure] }), to, setting);
     const [term] = result.version.parts[0]?.lines[0]?.stated?.statements[0] ?? [];
     const grams = term === undefined || !isMassUnit(term.unit) ? null : term.low.times(gramsIn(term.unit));
     expect(grams?.toNumber()).toBeGreaterThanOrEqual(4 * 453.59237 - 1e-9);
@@ -114,8 +114,7 @@ describe('beside a cure', () => {
 
   test('an anchor comes in no smaller packs: there is no version, and its packs are why', () => {
     const recipe = recipeOf({ kitchen: 'us', lines: ['1 (16-oz) pack pork sausages', cure] });
-    const result = reauthor(recipe, 'ca', setting, { anchor: 'pork sausages' });
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipe, 'ca', setting, { anchor: 'pork sausages' });
     // A pound is 453.6 g, and Canadian packs hold 375 g: one is too little, and two are another dish.
     expect(result.infeasible?.because).toMatchObject([{ kind: 'no-amount', isAnchor: true, batchFactor: 1 }]);
   });

@@ -1,16 +1,7 @@
-import {
-  boughtInWords,
-  Exact,
-  foodsIn,
-  isRefusal,
-  linesIn,
-  reauthor,
-  type Setting,
-  type Version,
-  versionFor,
-} from '@retare/core';
+import { boughtInWords, Exact, foodsIn, linesIn, type Setting, type Version, versionFor } from '@retare/core';
 import { builtInLarder } from '@retare/larder';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeInPost } from './recipe-in-post.js';
 
 const { foods, kitchens } = builtInLarder();
@@ -42,8 +33,7 @@ function purchases(version: Version, food: string) {
 }
 
 function reauthored(post: string, kitchen: string): Version {
-  const result = reauthor(recipeInPost(post), kitchen, setting);
-  if (isRefusal(result)) throw new RangeError(result.kind);
+  const result = reauthoredOf(recipeInPost(post), kitchen, setting);
   return result.version;
 }
 

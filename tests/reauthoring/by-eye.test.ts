@@ -1,12 +1,11 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, recipeOf, rulesOf, textOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
 
 const reauthored = (lines: readonly string[], from: string, to: string): string[] => {
-  const result = reauthor(recipeOf({ kitchen: from, lines }), to, setting);
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf(recipeOf({ kitchen: from, lines }), to, setting);
   return result.version.parts.flatMap((part) => part.lines.map(textOf));
 };
 

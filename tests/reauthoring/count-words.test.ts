@@ -1,5 +1,5 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, recipeOf, textOf, versionOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
@@ -24,8 +24,7 @@ describe('a food that is counted by a part of it', () => {
 
   test('keeps its word where another number of it is counted', () => {
     const lines = ['2 (15-oz) cans butter beans', '8 ribs celery', '8 leaves sage'];
-    const result = reauthor(recipeOf({ kitchen: 'us', lines }), 'au', setting, { anchor: 'butter beans' });
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipeOf({ kitchen: 'us', lines }), 'au', setting, { anchor: 'butter beans' });
     const [, celery, sage] = result.version.parts[0]?.lines.map(textOf) ?? [];
     expect([celery, sage]).toEqual([
       expect.stringMatching(/^\d+ sticks celery$/u),
@@ -59,9 +58,8 @@ describe('a name that takes another one’s place', () => {
 });
 
 test('packs of pieces are told as the pieces that a recipe counts', () => {
-  const result = reauthor(recipeOf({ kitchen: 'us', lines: ['8 hamburger buns'] }), 'ca', setting, {
+  const result = reauthoredOf(recipeOf({ kitchen: 'us', lines: ['8 hamburger buns'] }), 'ca', setting, {
     anchor: 'hamburger buns',
   });
-  if (isRefusal(result)) throw new Error(result.kind);
   expect(result.version.parts[0]?.lines.map(textOf)).toEqual(['8 hamburger buns']);
 });

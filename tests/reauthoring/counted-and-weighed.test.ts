@@ -1,5 +1,5 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, recipeOf, textOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
@@ -42,17 +42,15 @@ describe('a count with what it weighs', () => {
   );
 
   test.for(lines)('$line from $from is so in a re-authored version for $to too', ({ from, line, to, becomes }) => {
-    const result = reauthor(recipeOf({ kitchen: from, lines: [line] }), to, setting);
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipeOf({ kitchen: from, lines: [line] }), to, setting);
     expect(result.version.parts[0]?.lines.map(textOf)).toEqual([becomes]);
   });
 
   test('grows in number, not in size, with a larger batch', () => {
     const post = { kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '4 salmon fillets (about 5 oz each)'] };
-    const result = reauthor({ ...recipeOf(post), anchor: 'butter beans' }, 'uk', setting, {
+    const result = reauthoredOf({ ...recipeOf(post), anchor: 'butter beans' }, 'uk', setting, {
       anchor: 'butter beans',
     });
-    if (isRefusal(result)) throw new Error(result.kind);
     expect(result.version.parts[0]?.lines.map(textOf)[1]).toMatch(/^\d salmon fillets \(about 140 g each\)$/u);
   });
 });

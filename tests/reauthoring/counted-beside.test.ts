@@ -1,12 +1,11 @@
-import { isRefusal, linesIn, type Reauthored, reauthor, type VersionLine } from '@retare/core';
+import { linesIn, type Reauthored, type VersionLine } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, lineOf, recipeOf, textOf } from './recipe-of.js';
 import { kitchenIds, setting } from './setting.js';
 
 function drafted(lines: readonly string[], from: string, to: string): Reauthored {
-  const result = reauthor(recipeOf({ kitchen: from, lines }), to, setting);
-  if (isRefusal(result)) throw new RangeError(result.kind);
-  return result;
+  return reauthoredOf(recipeOf({ kitchen: from, lines }), to, setting);
 }
 
 const linesOf = ({ version }: Reauthored): VersionLine[] => version.parts.flatMap(({ lines }) => lines);

@@ -1,24 +1,21 @@
 import {
   Exact,
-  isRefusal,
   type Reauthored,
   type Recipe,
-  reauthor,
   type Setting,
   type Version,
   type VersionLine,
   versionFor,
 } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeInPost } from './recipe-in-post.js';
 import { type Post, recipeOf, rulesOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
 
 function worked(post: Post, to: string, within: Setting): Reauthored {
-  const result = reauthor(recipeOf(post, within), to, within);
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipeOf(post, within), to, within);
 }
 
 const textsOf = ({ version }: Reauthored): string[] => version.parts.flatMap(({ lines }) => lines.map(textOf));
@@ -82,8 +79,7 @@ describe('what a cure is measured for goes up wherever it is said', () => {
   }
 
   function reauthored(recipe: Recipe, kitchen: string): Version {
-    const result = reauthor(recipe, kitchen, setting);
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipe, kitchen, setting);
     return result.version;
   }
 });

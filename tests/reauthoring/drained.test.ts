@@ -1,5 +1,5 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, recipeOf, textOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
@@ -17,20 +17,18 @@ describe('a can that is drained, where its food comes in no can', () => {
   });
 
   test('is re-authored from what is drained', () => {
-    const result = reauthor(
+    const result = reauthoredOf(
       recipeOf({ kitchen: 'us', lines: ['1 (15-oz) can beets, drained', '1 lb kale'] }),
       'uk',
       setting,
     );
-    if (isRefusal(result)) throw new RangeError(result.kind);
     const grams = result.version.parts[0]?.lines[0]?.chosen.grams?.toNumber();
     expect(Math.abs(Math.log((grams ?? 0) / 260))).toBeLessThan(0.06);
   });
 
   test('of one or two cans, drained, the middle is compared with the middle of as many tins', () => {
     const recipe = recipeOf({ kitchen: 'us', lines: ['1–2 (15-oz) cans chickpeas, drained', '1 lb kale'] });
-    const result = reauthor(recipe, 'uk', setting);
-    if (isRefusal(result)) throw new RangeError(result.kind);
+    const result = reauthoredOf(recipe, 'uk', setting);
     const [line] = result.version.parts[0]?.lines ?? [];
     expect(line === undefined ? '' : textOf(line)).toBe('1–2 × 400 g tins chickpeas, drained');
     expect(result.version.batchFactor.minus(1).abs().toNumber()).toBeLessThan(0.1);

@@ -1,5 +1,5 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeOf, textOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
@@ -10,8 +10,7 @@ test.for([
   ['uk', 'us', '1 × 12 g sachet powdered gelatine', '3¾ tsp unflavored gelatin'],
 ] as const)('from %s to %s: %s can be had, and keeps its ratio to what it sets', ([from, to, line, becomes]) => {
   const lines = [line, from === 'us' ? '2 cups milk' : '500 ml milk'];
-  const result = reauthor(recipeOf({ kitchen: from, lines }), to, setting);
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf(recipeOf({ kitchen: from, lines }), to, setting);
   expect(result.infeasible).toBeNull();
   expect(result.version.parts.flatMap((part) => part.lines.map(textOf))[0]).toBe(becomes);
   const ratio = result.ratios.find(({ name }) => name === 'gelling agent : liquid');

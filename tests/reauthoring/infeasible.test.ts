@@ -3,14 +3,13 @@ import {
   type Change,
   defaultWeights,
   type Food,
-  isRefusal,
   nameIn,
   type Reauthored,
-  reauthor,
   type Setting,
   type Weights,
 } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { type Post, recipeOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
@@ -25,9 +24,7 @@ interface Asked {
 
 function worked({ post, to, within = setting, anchor, weights }: Asked): Reauthored {
   const recipe = { ...recipeOf(post, within), anchor: anchor ?? null };
-  const result = reauthor(recipe, to, within, weights === undefined ? {} : { weights });
-  if (isRefusal(result)) throw new RangeError(result.kind);
-  return result;
+  return reauthoredOf(recipe, to, within, weights === undefined ? {} : { weights });
 }
 
 /** The built-in larder without what some kitchens sell. */
@@ -245,11 +242,10 @@ test('another food that would help says the allergens that it adds', () => {
   const gone = soldAs([], { sold: false });
   const glaze = foodOf({ us: soldAs([{ size: 100 }]), any: gone }, { id: 'gloop', allergens: ['soya'] });
   const other = foodOf({ any: soldAs([{ size: 100 }]) }, { id: 'marsh gloop', allergens: ['nuts', 'soya'] });
-  const result = reauthor(
+  const result = reauthoredOf(
     recipeOf({ kitchen: 'us', lines: ['100 g gloop'] }, larderOf(glaze, other)),
     'uk',
     larderOf(glaze, other),
   );
-  if (isRefusal(result)) throw new RangeError(result.kind);
   expect(result.infeasible?.leastChange).toMatchObject([{ kind: 'food', allergens: ['nuts'] }]);
 });

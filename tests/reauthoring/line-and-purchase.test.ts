@@ -1,5 +1,6 @@
-import { Exact, type Food, isRefusal, type Kitchen, reauthor, type Setting, type VersionLine } from '@retare/core';
+import { Exact, type Food, type Kitchen, type Setting, type VersionLine } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { amountOf, recipeOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, type ShortPack, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
@@ -11,8 +12,7 @@ function reauthored(
   to: Kitchen['id'],
   within: Setting = setting,
 ): VersionLine[] {
-  const result = reauthor(recipeOf({ kitchen: from, lines }, within), to, within);
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf(recipeOf({ kitchen: from, lines }, within), to, within);
   expect(result.infeasible).toBeNull();
   return result.version.parts.flatMap((part) => part.lines);
 }
@@ -239,8 +239,7 @@ describe('shares of a carton', () => {
     const cartons = larderOf(foodOf({ us: soldAs([]), ca: soldAs([carton]) }, { pours, ...inFridge(4, false) }));
     const mentions = shares.map((text, at) => amountOf(text, 'gloop', 'us', `share ${at}`));
     const post = recipeOf({ kitchen: 'us', lines: ['1 cup gloop'], mentions }, cartons);
-    const result = reauthor(post, 'ca', cartons);
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(post, 'ca', cartons);
     expect(result.version.parts[0]?.lines.map(textOf)).toEqual(['1 (237-ml) carton gloop']);
     expect(result.version.steps[0]?.mentions.map(({ text }) => text)).toEqual(become);
   });
@@ -270,8 +269,7 @@ describe('what is optional or served beside', () => {
     const gloops = foodOf({ any: soldAs([{ size: 400, ...whole }]) });
     const lines = ['1 × 28 g packet mix', '1 × 400 g can gloop', '6 loaves, to serve'];
     const within = larderOf(mix, loaf, gloops);
-    const result = reauthor(recipeOf({ kitchen: 'us', lines }, within), 'uk', within);
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipeOf({ kitchen: 'us', lines }, within), 'uk', within);
     expect(result.infeasible?.because.map((each) => (each.kind === 'ratio' ? each.name : each.kind))).toEqual([
       'mix : whole',
     ]);

@@ -1,13 +1,6 @@
-import {
-  isRefusal,
-  type Reauthored,
-  type Recipe,
-  ratiosOfVersion,
-  reauthor,
-  type VersionLine,
-  versionFor,
-} from '@retare/core';
+import { type Reauthored, type Recipe, ratiosOfVersion, type VersionLine, versionFor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeInPost } from './recipe-in-post.js';
 import { textOf } from './recipe-of.js';
 import { kitchenIds, setting } from './setting.js';
@@ -22,9 +15,7 @@ function post(lines: readonly string[], { method = '', more = '' } = {}): Recipe
 }
 
 function drafted(recipe: Recipe, to: string): Reauthored {
-  const result = reauthor(recipe, to, setting);
-  if (isRefusal(result)) throw new RangeError(result.kind);
-  return result;
+  return reauthoredOf(recipe, to, setting);
 }
 
 const linesOf = ({ version }: Pick<Reauthored, 'version'>): VersionLine[] =>

@@ -1,13 +1,12 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 import { leastGrowth } from '../growth.ts';
+import { reauthoredOf } from './reauthored.js';
 import { panOf, recipeOf } from './recipe-of.js';
 import { kitchenIds, setting } from './setting.js';
 
 /** What a recipe makes in another kitchen: at batch factor 1, or at that of tins that are used whole. */
 function makesIn(makes: string, from: string, to: string, lines: readonly string[] = ['1 tsp vanilla extract']) {
-  const result = reauthor({ ...recipeOf({ kitchen: from, lines }), makes }, to, setting);
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf({ ...recipeOf({ kitchen: from, lines }), makes }, to, setting);
   return { makes: result.makes, factor: result.version.batchFactor.toFixed(4) };
 }
 
@@ -97,10 +96,9 @@ describe('a yield of another batch', () => {
     { makes: '12 bars; they keep 5 days', becomes: 'about 11 bars; they keep 5 days', by: 'a day is no piece' },
     { makes: null, becomes: null, by: 'nothing is said' },
   ])('that is 0.9406 of $makes is $becomes in the EU: $by', ({ makes, becomes }) => {
-    const result = reauthor({ ...recipeOf({ kitchen: 'us', lines: beans }), makes }, 'eu', setting, {
+    const result = reauthoredOf({ ...recipeOf({ kitchen: 'us', lines: beans }), makes }, 'eu', setting, {
       anchor: 'butter beans',
     });
-    if (isRefusal(result)) throw new Error(result.kind);
     expect([result.version.batchFactor.toFixed(4), result.makes]).toEqual(['0.9406', becomes]);
   });
 
@@ -110,10 +108,9 @@ describe('a yield of another batch', () => {
     { makes: '6 people', becomes: 'about 6 people', by: '6.4' },
     { makes: 'a 23 cm pie', becomes: 'a 9 in pie, a little larger', by: '6.3 % more' },
   ])('that is 1.0631 of $makes is $becomes in the US: $by', ({ makes, becomes }) => {
-    const result = reauthor({ ...recipeOf({ kitchen: 'uk', lines: tin }), makes }, 'us', setting, {
+    const result = reauthoredOf({ ...recipeOf({ kitchen: 'uk', lines: tin }), makes }, 'us', setting, {
       anchor: 'butter beans',
     });
-    if (isRefusal(result)) throw new Error(result.kind);
     expect([result.version.batchFactor.toFixed(4), result.makes]).toEqual(['1.0631', becomes]);
   });
 });
@@ -121,8 +118,7 @@ describe('a yield of another batch', () => {
 test('a cake is as large as the pan that was chosen for it', () => {
   const lines = ['200 g plain flour', '200 g sugar', '200 g butter', '4 eggs'];
   const post = { kitchen: 'us', lines, mentions: [panOf('10-inch round')], prose: 'Bake in a 10-inch round pan.' };
-  const result = reauthor({ ...recipeOf(post), makes: 'one 10-inch cake' }, 'eu', setting);
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf({ ...recipeOf(post), makes: 'one 10-inch cake' }, 'eu', setting);
   expect(result.pans.map(({ version }) => version)).toEqual(['26 cm']);
   expect(result.makes).toMatch(/^one 26 cm cake/);
 });
@@ -133,8 +129,7 @@ test.for<[makes: string, becomes: string]>([
   ['serves 8', 'serves about 8'],
 ])('%s stay as many in a batch that is a little smaller', ([makes, becomes]) => {
   const lines = ['2 eggs', '250 g plain flour', '150 g caster sugar', '125 g butter'];
-  const result = reauthor({ ...recipeOf({ kitchen: 'au', lines }), makes }, 'us', setting, { anchor: 'eggs' });
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf({ ...recipeOf({ kitchen: 'au', lines }), makes }, 'us', setting, { anchor: 'eggs' });
   expect(result.version.batchFactor.toNumber()).toBeCloseTo(0.972, 3);
   expect(result.makes).toBe(becomes);
 });

@@ -1,11 +1,11 @@
-import { applyEdits, isRefusal, reauthor, servedBy, type VersionLine } from '@retare/core';
+import { applyEdits, servedBy, type VersionLine } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { type Post, recipeOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
 function linesOf(post: Post): VersionLine[] {
-  const result = reauthor(recipeOf(post), 'uk', setting);
-  if (isRefusal(result)) throw new RangeError(result.kind);
+  const result = reauthoredOf(recipeOf(post), 'uk', setting);
   return result.version.parts.flatMap(({ lines }) => lines);
 }
 

@@ -1,5 +1,6 @@
-import { Exact, findFood, isRefusal, nameIn, reauthor, type Setting, translateName } from '@retare/core';
+import { Exact, findFood, nameIn, type Setting, translateName } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, lineOf, recipeOf, textOf, versionOf } from './recipe-of.js';
 import { foodOf, larderOf, soldAs } from './sample-food.js';
 import { setting } from './setting.js';
@@ -194,8 +195,7 @@ describe('a name beside another number of pieces', () => {
     return { ...setting, foods: new Map([...setting.foods, ...foods]) };
   };
   const inUk = (lines: readonly string[], larder: Setting): string[] => {
-    const result = reauthor(recipeOf({ kitchen: 'us', lines }, larder), 'uk', larder, { anchor: 'gloop' });
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipeOf({ kitchen: 'us', lines }, larder), 'uk', larder, { anchor: 'gloop' });
     return result.version.parts.flatMap((part) => part.lines.map(textOf));
   };
 

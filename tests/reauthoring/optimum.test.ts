@@ -1,9 +1,10 @@
-import { Exact, type Food, isRefusal, type Reauthored, reauthor, type Setting, type VersionLine } from '@retare/core';
+import { Exact, type Food, type Reauthored, type Setting, type VersionLine } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 import { type BruteForce, bruteForce, costsOf } from './optimum-brute-force.ts';
 import { ofAnEgg } from './optimum-candidates.ts';
 import { foods, kitchens } from './optimum-larder.ts';
 import { numbersFrom, recipeOf, type SmallRecipe, smallRecipe } from './optimum-recipes.ts';
+import { reauthoredOf } from './reauthored.ts';
 
 const recipes = 2000;
 const seed = 20260501;
@@ -29,9 +30,7 @@ function setting(reversed = false): Setting {
 function reauthored(small: SmallRecipe, to: string, within: Setting): Reauthored {
   const native = within.kitchens.get(small.native);
   if (native === undefined) throw new RangeError(`no kitchen ${small.native}`);
-  const result = reauthor(recipeOf(small, native), to, within);
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipeOf(small, native), to, within);
 }
 
 /** Recipes as they come, but once a third are such as no ratio binds, only such as one does. */

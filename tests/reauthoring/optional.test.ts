@@ -1,12 +1,11 @@
-import { isRefusal, type Reauthored, reauthor } from '@retare/core';
+import type { Reauthored } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeOf, textOf } from './recipe-of.js';
 import { kitchenIds, setting } from './setting.js';
 
 function drafted(lines: readonly string[], from: string, to: string): Reauthored {
-  const result = reauthor(recipeOf({ kitchen: from, lines }), to, setting);
-  if (isRefusal(result)) throw new RangeError(result.kind);
-  return result;
+  return reauthoredOf(recipeOf({ kitchen: from, lines }), to, setting);
 }
 
 const textsOf = ({ version }: Reauthored): string[] => version.parts.flatMap(({ lines }) => lines.map(textOf));

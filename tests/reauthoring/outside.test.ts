@@ -1,12 +1,11 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
 function ratiosWith(butter: string): string[] {
   const lines = ['200 g plain flour', '200 g caster sugar', '4 large eggs', '10 g baking powder', butter];
-  const result = reauthor(recipeOf({ kitchen: 'uk', lines }), 'eu', setting);
-  if (isRefusal(result)) throw new RangeError(result.kind);
+  const result = reauthoredOf(recipeOf({ kitchen: 'uk', lines }), 'eu', setting);
   return result.ratios.map(({ name }) => name);
 }
 

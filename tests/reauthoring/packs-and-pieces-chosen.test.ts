@@ -1,5 +1,6 @@
-import { Exact, type Food, isRefusal, type Reauthored, type ReauthorOptions, reauthor } from '@retare/core';
+import { Exact, type Food, type Reauthored, type ReauthorOptions } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, recipeOf, rulesOf, textOf } from './recipe-of.js';
 import { foodOf, larderOf, type ShortPack, soldAs } from './sample-food.js';
 
@@ -14,9 +15,7 @@ interface Asked extends ReauthorOptions {
 function worked({ lines, foods, makes, ...options }: Asked): Reauthored {
   const within = larderOf(...foods);
   const recipe = { ...recipeOf({ kitchen: 'eu', lines }, within), makes: makes ?? null };
-  const result = reauthor(recipe, 'uk', within, options);
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipe, 'uk', within, options);
 }
 
 const textsOf = ({ version }: Reauthored): string[] => version.parts.flatMap(({ lines }) => lines.map(textOf));

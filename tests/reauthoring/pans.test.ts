@@ -1,7 +1,8 @@
-import { baseArea, Exact, isRefusal, type PanReading, panFor, readPan, reauthor, versionFor } from '@retare/core';
+import { baseArea, Exact, type PanReading, panFor, readPan, versionFor } from '@retare/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readCsv } from '../reference/read-csv.js';
+import { reauthoredOf } from './reauthored.js';
 import { recipeInPost } from './recipe-in-post.js';
 import { mentionIn, panOf } from './recipe-of.js';
 import { kitchen, kitchenIds, setting } from './setting.js';
@@ -272,12 +273,11 @@ describe('a pan that carries the batch', () => {
   const cake = ['2 cups all-purpose flour', '1 cup sugar', '1 cup unsalted butter', '4 large eggs'];
   const reported = (method: string, to: string) => {
     const lines = cake.map((line) => `- ${line}\n`).join('');
-    const result = reauthor(
+    const result = reauthoredOf(
       recipeInPost(`:::ingredients{kitchen=us}\n${lines}:::\n\n:::method\n${method}\n:::\n`),
       to,
       setting,
     );
-    if (isRefusal(result)) throw new Error(result.kind);
     return { pans: result.pans, batch: result.version.batchFactor.toNumber() };
   };
 
@@ -309,8 +309,7 @@ describe('a pan that carries the batch', () => {
     const lines = ['225 g plain flour', '225 g caster sugar', '225 g butter', '4 medium eggs'];
     const text = lines.map((line) => `- ${line}\n`).join('');
     const post = `:::ingredients{kitchen=uk}\n${text}:::\n\n:::method\nBake in :pan[2 x 450 g loaf tins].\n:::\n`;
-    const result = reauthor(recipeInPost(post), 'eu', setting);
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf(recipeInPost(post), 'eu', setting);
     // Two of 11 × 16 cm are 352 cm², one of 11 × 30 cm is 330.
     expect(result.version.steps[0]?.mentions[0]?.text).toBe('one 11 × 30 cm loaf tin');
     expect(result.pans[0]?.depthDrift).toBeCloseTo(352 / 330 - 1, 9);

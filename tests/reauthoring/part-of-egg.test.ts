@@ -1,12 +1,10 @@
-import { isRefusal, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, recipeOf, textOf } from './recipe-of.js';
 import { kitchenIds, setting } from './setting.js';
 
 function drafted(lines: readonly string[], from: string, to: string, anchor?: string) {
-  const result = reauthor(recipeOf({ kitchen: from, lines }), to, setting, anchor === undefined ? {} : { anchor });
-  if (isRefusal(result)) throw new RangeError(result.kind);
-  return result;
+  return reauthoredOf(recipeOf({ kitchen: from, lines }), to, setting, anchor === undefined ? {} : { anchor });
 }
 
 const linesOf = ({ version }: ReturnType<typeof drafted>) => version.parts.flatMap(({ lines }) => lines);

@@ -1,11 +1,11 @@
-import { applyEdits, isRefusal, reauthor } from '@retare/core';
+import { applyEdits } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
 function drafted(line: string, from: string, to: string): string | undefined {
-  const result = reauthor(recipeOf({ kitchen: from, lines: [line, '500 g flour'] }), to, setting);
-  if (isRefusal(result)) throw new RangeError(result.kind);
+  const result = reauthoredOf(recipeOf({ kitchen: from, lines: [line, '500 g flour'] }), to, setting);
   const [first] = result.version.parts.flatMap(({ lines }) => lines);
   return first && applyEdits(first.line.text, first.edits);
 }

@@ -1,13 +1,12 @@
-import { isRefusal, type Reauthored, reauthor } from '@retare/core';
+import type { Reauthored } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { converted, lineOf, recipeOf, textOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
 // What is sold in the US and Canada holds salt; what is sold in the UK, Australia and New Zealand does not. Common practice, no source.
 const worked = (from: string, to: string, lines: readonly string[]): Reauthored => {
-  const result = reauthor(recipeOf({ kitchen: from, lines }), to, setting);
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipeOf({ kitchen: from, lines }), to, setting);
 };
 
 describe('self-raising flour', () => {

@@ -1,5 +1,6 @@
-import { applyEdits, isRefusal, reauthor, versionFor } from '@retare/core';
+import { applyEdits, versionFor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { recipeInPost } from './recipe-in-post.js';
 import { recipeOf } from './recipe-of.js';
 import { setting } from './setting.js';
@@ -7,8 +8,7 @@ import { setting } from './setting.js';
 /** A line as it is converted, and as it is re-authored. */
 function both(line: string, from: string, to: string): string[] {
   const recipe = recipeOf({ kitchen: from, lines: [line] }, setting);
-  const result = reauthor(recipe, to, setting);
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf(recipe, to, setting);
   return [versionFor(recipe, to, setting), result.version].flatMap((version) =>
     version.parts.flatMap((part) => part.lines.map((each) => applyEdits(each.line.text, each.edits))),
   );

@@ -2,7 +2,6 @@ import {
   applyEdits,
   Exact,
   findFoodOfLine,
-  isRefusal,
   type Kitchen,
   type Line,
   type Mention,
@@ -11,11 +10,11 @@ import {
   readingIn,
   readLine,
   readPan,
-  reauthor,
   type Setting,
   type VersionLine,
 } from '@retare/core';
 import { builtInLarder } from '@retare/larder';
+import { reauthoredOf } from './reauthored.ts';
 
 const { foods, kitchens } = builtInLarder();
 const setting: Setting = { foods, kitchens, tolerance: new Exact('0.05') };
@@ -140,7 +139,5 @@ export function textOf({ line, edits }: VersionLine): string {
 
 /** A dish re-authored for a kitchen. */
 export function worked({ post, anchor }: Dish, to: string, within: Setting = setting): Reauthored {
-  const result = reauthor(recipeOf(post), to, within, anchor === undefined ? {} : { anchor });
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipeOf(post), to, within, anchor === undefined ? {} : { anchor });
 }

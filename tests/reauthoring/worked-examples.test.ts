@@ -3,16 +3,15 @@ import {
   type Food,
   gramsIn,
   isMassUnit,
-  isRefusal,
   type Kitchen,
   millilitresIn,
   type Reauthored,
-  reauthor,
   type Setting,
   type UnitId,
 } from '@retare/core';
 import { describe, expect, test } from 'vitest';
 import { type Row, readCsv } from '../reference/read-csv.js';
+import { reauthoredOf } from './reauthored.js';
 import { mentionIn, ovenOf, type Post, panOf, recipeOf, textOf } from './recipe-of.js';
 import { kitchen, setting } from './setting.js';
 
@@ -33,9 +32,7 @@ function sizeOf(words: string, { units }: Kitchen): Exact {
 }
 
 function reauthored(post: Post, to: string, options: { anchor?: string } = {}, within: Setting = setting): Reauthored {
-  const result = reauthor(recipeOf(post, within), to, within, options);
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipeOf(post, within), to, within, options);
 }
 
 const linesOf = ({ version }: Reauthored): string[] => version.parts.flatMap((part) => part.lines.map(textOf));
@@ -228,8 +225,7 @@ describe('pans and yield', () => {
     { makes: '1 loaf', factor: '0.9406', becomes: '1 loaf, a little smaller' },
   ])('$makes becomes $becomes at a batch of $factor', ({ makes, factor, becomes }) => {
     const post = { kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '1 lb onions'] };
-    const result = reauthor({ ...recipeOf(post), makes }, 'eu', setting, { anchor: 'butter beans' });
-    if (isRefusal(result)) throw new Error(result.kind);
+    const result = reauthoredOf({ ...recipeOf(post), makes }, 'eu', setting, { anchor: 'butter beans' });
     expect(result.version.batchFactor.toFixed(4)).toBe(factor);
     expect(result.makes).toBe(becomes);
   });
@@ -238,10 +234,9 @@ describe('pans and yield', () => {
 test('what nobody sees on a plate takes no serving away', () => {
   // 14 oz are 396.9 g, and an Australian can 395 g: 3.98 of four servings.
   const post = { kitchen: 'us', lines: ['1 (14-oz) can sweetened condensed milk', '1 lb butter'] };
-  const result = reauthor({ ...recipeOf(post), makes: 'Serves 4' }, 'au', setting, {
+  const result = reauthoredOf({ ...recipeOf(post), makes: 'Serves 4' }, 'au', setting, {
     anchor: 'sweetened condensed milk',
   });
-  if (isRefusal(result)) throw new Error(result.kind);
   expect([result.version.batchFactor.toFixed(4), result.makes]).toEqual(['0.9952', 'Serves about 4']);
 });
 
@@ -252,8 +247,7 @@ test.for([
 ] as const)('but no part of a piece that is seen counts as a whole: at %s %s are %s', ([factor, makes, becomes]) => {
   // 17 × 0.9406 are 15.99, and 24 × 0.9406 are 22.57.
   const post = { kitchen: 'us', lines: ['2 (15-oz) cans butter beans', '1 lb onions'] };
-  const result = reauthor({ ...recipeOf(post), makes }, 'eu', setting, { anchor: 'butter beans' });
-  if (isRefusal(result)) throw new Error(result.kind);
+  const result = reauthoredOf({ ...recipeOf(post), makes }, 'eu', setting, { anchor: 'butter beans' });
   expect([result.version.batchFactor.toFixed(4), result.makes]).toEqual([factor, becomes]);
 });
 

@@ -1,12 +1,11 @@
-import { isRefusal, type Reauthored, reauthor } from '@retare/core';
+import { type Reauthored, reauthor } from '@retare/core';
 import { describe, expect, test } from 'vitest';
+import { reauthoredOf } from './reauthored.js';
 import { type Post, panOf, recipeOf, rulesOf, textOf } from './recipe-of.js';
 import { setting } from './setting.js';
 
 function worked(post: Post, to: string, anchor?: string): Reauthored {
-  const result = reauthor(recipeOf(post), to, setting, anchor === undefined ? {} : { anchor });
-  if (isRefusal(result)) throw new Error(result.kind);
-  return result;
+  return reauthoredOf(recipeOf(post), to, setting, anchor === undefined ? {} : { anchor });
 }
 
 const linesOf = ({ version }: Reauthored): string[] => version.parts.flatMap((part) => part.lines.map(textOf));
