@@ -6,9 +6,10 @@ import type { FurtherFood, VersionFood } from '../../version/version.js';
 import { nameWith } from '../../version/words/stand-in-words.js';
 import type { Demand } from '../search/demand.js';
 import type { DemandContext } from '../search/demands-of.js';
-import { type Compared, comparedWith, exactShare, weighChosen } from '../search/exact-share.js';
+import { exactShare, weighChosen } from '../search/exact-share.js';
 import type { PartPlan } from '../search/part-plan.js';
 import type { Solution } from '../search/solve.js';
+import { type Compared, comparedWith } from './compared-with.js';
 
 /** A demand with the amount chosen for it. */
 export interface Chosen {
