@@ -52,6 +52,14 @@ describe('a cure', () => {
     const [line] = versionOf({ kitchen: 'us', lines: ['3 g pink curing salt'] }, 'us', setting).parts[0]?.lines ?? [];
     expect(line === undefined ? null : rulesOf(line)).toEqual([]);
   });
+
+  test.each(['3 g pink curing salt', '3 g each sugar and pink curing salt', '2 bay leaves plus 3 g pink curing salt'])(
+    'is spoken of on the page wherever in its line it stands: %s',
+    (line) => {
+      const { cautions } = versionOf({ kitchen: 'us', lines: ['1 lb pork shoulder', line] }, 'uk', setting);
+      expect(cautions).toContainEqual({ kind: 'cure' });
+    },
+  );
 });
 
 // A pound is 453.6 g.

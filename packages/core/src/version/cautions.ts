@@ -1,4 +1,5 @@
 import { Exact } from '../exact.js';
+import { listsCure } from '../recipe/has-cure.js';
 import { leavesEggRaw } from './egg/raw-egg.js';
 import type { Caution, Version, VersionSteps } from './version.js';
 import { carriesBatch } from './words/pan-in-words.js';
@@ -9,8 +10,7 @@ export function cautionsFor(version: Version): Caution[] {
   const mentions = version.steps.flatMap((steps) => steps.mentions);
   const core = mentions.find(({ mention }) => mention.kind === 'core');
   if (version.recipe.preserve === true) cautions.push({ kind: 'preserve' });
-  if (version.parts.some((part) => part.lines.some(({ line }) => line.food?.role === 'cure')))
-    cautions.push({ kind: 'cure' });
+  if (version.parts.some((part) => listsCure(part.lines.map(({ line }) => line)))) cautions.push({ kind: 'cure' });
   if (leavesEggRaw(version.recipe)) cautions.push({ kind: 'raw-egg' });
   if (core !== undefined) cautions.push({ kind: 'core-temperature', authority: authorityOf(version) });
   return [...cautions, ...ovenCautions(version)];
