@@ -1,12 +1,13 @@
 import { readYield, wholeBehind, type YieldPart } from '../../amount/mention/read-yield.js';
 import type { PanReading } from '../../amount/reading.js';
-import { centimetresIn, isLengthUnit, millilitresIn } from '../../amount/size.js';
+import { centimetresIn, isLengthUnit, isMassUnit } from '../../amount/size.js';
 import type { MassUnit, VolumeUnit } from '../../amount/unit.js';
 import { writeTerm } from '../../amount/write.js';
 import { Exact } from '../../exact.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { lengthFor } from '../../kitchen/measure/length.js';
 import { roughSize } from '../../kitchen/measure/rough-size.js';
+import { unitRatio } from '../../kitchen/measure/unit-ratio.js';
 import { plainSides } from '../../kitchen/pan/pan-size.js';
 import type { Edit } from '../../version/version.js';
 import { applyEdits } from '../../version/words/edit.js';
@@ -102,10 +103,9 @@ const sameUnit = new Exact('0.02');
 /** A unit that the kitchen reads, and means the same by. */
 function isRead(unit: MassUnit | VolumeUnit, native: Kitchen, kitchen: Kitchen): boolean {
   const { mass, volume } = kitchen.writes;
-  if (mass.includes(unit as MassUnit)) return true;
-  const [there, here] = [native, kitchen].map(({ units }) => millilitresIn(unit as VolumeUnit, units));
-  if (!volume.includes(unit as VolumeUnit) || there == null || here == null) return false;
-  return here.dividedBy(there).minus(1).abs().lessThanOrEqualTo(sameUnit);
+  if (isMassUnit(unit)) return mass.includes(unit);
+  if (!volume.includes(unit)) return false;
+  return unitRatio(unit, kitchen, native)?.minus(1).abs().lessThanOrEqualTo(sameUnit) ?? false;
 }
 
 type Long = Extract<YieldPart, { kind: 'size' }>;

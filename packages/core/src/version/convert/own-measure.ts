@@ -4,6 +4,7 @@ import { Exact } from '../../exact.js';
 import type { Food } from '../../food/food.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { isMeasuredSum } from '../../kitchen/measure/measured-sum.js';
+import { unitRatio } from '../../kitchen/measure/unit-ratio.js';
 import { marksOn } from '../../kitchen/measure/wrapper.js';
 import type { Conversion } from './convert-amount.js';
 
@@ -28,9 +29,8 @@ export function ownMeasure(
   if (term === undefined || others.length > 0 || pack !== null) return null;
   const { unit } = term;
   if (!isVolumeUnit(unit) || !kitchen.writes.volume.includes(unit)) return null;
-  const [theirs, ours] = [millilitresIn(unit, native.units), millilitresIn(unit, kitchen.units)];
-  if (theirs === null || ours === null) return null;
-  const ratio = ours.dividedBy(theirs);
+  const [ratio, ours] = [unitRatio(unit, kitchen, native), millilitresIn(unit, kitchen.units)];
+  if (ratio === null || ours === null) return null;
   if (!saysTheSame(term, native, kitchen)) return null;
   const isSame = ratio.minus(1).abs().lessThan(sameSpoon);
   const isKept =
@@ -46,9 +46,7 @@ export function ownMeasure(
 export function saysTheSame({ beside }: Term, native: Kitchen, kitchen: Kitchen): boolean {
   if (beside === undefined || !isVolumeUnit(beside)) return true;
   if (beside !== 'tbsp' || !kitchen.writes.volume.includes(beside)) return native === kitchen;
-  const [theirs, ours] = [millilitresIn(beside, native.units), millilitresIn(beside, kitchen.units)];
-  if (theirs === null) return false;
-  return ours?.dividedBy(theirs).minus(1).abs().lessThan(sameSpoon) ?? false;
+  return unitRatio(beside, kitchen, native)?.minus(1).abs().lessThan(sameSpoon) ?? false;
 }
 
 /** Four teaspoons, five tablespoons: whole spoons, past what a table of measures has, that two tools measure. */

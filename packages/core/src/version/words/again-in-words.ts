@@ -1,7 +1,8 @@
 import type { Quantity } from '../../amount/reading.js';
-import { isLengthUnit, isMassUnit, isVolumeUnit, millilitresIn } from '../../amount/size.js';
+import { isLengthUnit, isMassUnit, isVolumeUnit } from '../../amount/size.js';
 import { writeTerm } from '../../amount/write.js';
 import { isLengthRead } from '../../kitchen/measure/length.js';
+import { unitRatio } from '../../kitchen/measure/unit-ratio.js';
 import { weightSaid } from '../../kitchen/measure/weight-said.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Conversion } from '../convert/convert-amount.js';
@@ -46,8 +47,7 @@ function isUnderstood({ unit }: Quantity, { native, kitchen }: Conversion): bool
   if (isLengthUnit(unit)) return isLengthRead(unit, kitchen);
   if (!isVolumeUnit(unit)) return true;
   if (!kitchen.writes.volume.includes(unit)) return false;
-  const [theirs, ours] = [native, kitchen].map(({ units }) => millilitresIn(unit, units));
-  return theirs != null && ours?.dividedBy(theirs).minus(1).abs().lessThan(sameWithin) === true;
+  return unitRatio(unit, kitchen, native)?.minus(1).abs().lessThan(sameWithin) ?? false;
 }
 
 /** What pieces come to is told, as a weight: nobody measures it. */
