@@ -1,8 +1,9 @@
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
 import { withPlus } from '../../recipe/with-plus.js';
-import type { Edit, VersionLine } from '../version.js';
+import type { VersionLine } from '../version.js';
 import { eachInWords } from '../words/each-in-words.js';
+import { overlap } from '../words/edit.js';
 
 /**
  * A line of a version with what else its words count, which is a line of its own but for them.
@@ -14,8 +15,7 @@ export function joinedLine(line: Line, lineOf: (line: Line) => VersionLine, kitc
   if (line.plus === undefined) return own;
   if (line.each !== undefined) return withEach(own, withPlus([line.plus]).map(lineOf), kitchen);
   const plus = joinedLine(line.plus, lineOf, kitchen);
-  const isFree = (edit: Edit): boolean => !own.edits.some(({ start, end }) => start < edit.end && edit.start < end);
-  const edits = plus.edits.filter(isFree);
+  const edits = plus.edits.filter((edit) => !own.edits.some((each) => overlap(each, edit)));
   return {
     ...own,
     plus,

@@ -1,4 +1,4 @@
-import type { LineReading } from '../../amount/reading.js';
+import type { LineReading, Span } from '../../amount/reading.js';
 import type { Edit } from '../version.js';
 
 /**
@@ -19,6 +19,11 @@ export function applyEdits(text: string, edits: readonly Edit[]): string {
 /** Edits in reading order. */
 export function sorted(edits: readonly Edit[]): Edit[] {
   return [...edits].sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+/** Whether two stretches have a character in common. */
+export function overlap(one: Span, other: Span): boolean {
+  return one.start < other.end && other.start < one.end;
 }
 
 /** A rewritten amount takes the place of the first stretch that states it; the other stretches fall away. */

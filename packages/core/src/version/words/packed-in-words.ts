@@ -2,6 +2,7 @@ import { isVolumeUnit } from '../../amount/size.js';
 import type { Stated } from '../../amount/stated.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Edit } from '../version.js';
+import { overlap } from './edit.js';
 
 /** How full a cup is pressed: a word of the measure, and not of the food. A food packed in something is not meant. */
 const pressed = /\b(?:(?:firmly|lightly|loosely|tightly|well|gently)[ -])?packed\b(?! (?:in|into|with|for)\b)/giu;
@@ -17,9 +18,7 @@ export function packedInWords({ text, reading, name }: Line, stated: Stated): Ed
   if (unit === undefined || native === undefined || !isVolumeUnit(native) || isVolumeUnit(unit)) return [];
   return [...text.matchAll(pressed)].flatMap(({ 0: words, index }): Edit[] => {
     const span = withJoint(text, { start: index, end: index + words.length });
-    const isTaken = [...reading.amountSpans, ...(name === null ? [] : [name.span])].some(
-      ({ start, end }) => start < span.end && span.start < end,
-    );
+    const isTaken = [...reading.amountSpans, ...(name === null ? [] : [name.span])].some((each) => overlap(each, span));
     return isTaken ? [] : [{ ...span, text: '' }];
   });
 }

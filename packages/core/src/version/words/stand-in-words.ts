@@ -5,7 +5,7 @@ import { nameIn } from '../../food/name.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { Edit } from '../version.js';
-import { amountEdits } from './edit.js';
+import { amountEdits, overlap } from './edit.js';
 
 /** A food that takes the place of a line's own, with its amount; null where the line has none. */
 export interface StandingIn {
@@ -58,7 +58,7 @@ export function nameWith(stated: Stated | null, food: Food, kitchen: string): st
 
 /** Edits of further quantities of a line, as far as its other edits leave their words. */
 export function withFurther(edits: readonly Edit[], further: readonly Edit[]): Edit[] {
-  return [...edits, ...further.filter(({ start, end }) => !edits.some((edit) => edit.start < end && start < edit.end))];
+  return [...edits, ...further.filter((each) => !edits.some((edit) => overlap(edit, each)))];
 }
 
 /** A capital at the head of a line stays one; a name that has its own keeps it for itself. */
