@@ -3,7 +3,7 @@ import { Exact } from '../exact.js';
 import type { Kitchen, Pan } from '../kitchen/kitchen.js';
 import { isMuffin } from '../kitchen/pan/muffin-pan.js';
 import { byRim, type PanOffer, pansLike, saidRim } from '../kitchen/pan/pan.js';
-import { baseOf } from '../kitchen/pan/pan-base.js';
+import { baseOf, isSameArea } from '../kitchen/pan/pan-base.js';
 import { writePanSize } from '../kitchen/pan/pan-size.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { ChosenPan } from '../version/build-version.js';
@@ -82,6 +82,7 @@ const nearestBase = 0.6;
 
 /** What is roasted in a pan is no batter. */
 const roasting = /\broasting (?:dish|pan|tin|tray)/i;
+
 /** Juices run over the rim of a baking sheet. */
 function isShallow(rim: number | null, depth: number | null): boolean {
   return rim !== null && depth !== null && rim < depth * roastingBase;
@@ -132,7 +133,7 @@ function sentenceOf(words: string, prose: string): string {
 function depthOf({ reading, depth }: PanMention, native: Kitchen): number | null {
   const stated = saidRim(reading, depth);
   if (stated !== null) return stated.toNumber();
-  const usual = pansLike(reading, native, native).filter(({ areaRatio }) => areaRatio.minus(1).abs().lessThan('0.02'));
+  const usual = pansLike(reading, native, native).filter(({ areaRatio }) => isSameArea(areaRatio));
   const said = usual.find(({ pan: { name } }) => reading.rim !== null && name.includes(reading.rim)) ?? usual[0];
   return said === undefined ? null : rimOf(said.pan);
 }

@@ -57,6 +57,11 @@ function isFlat({ depth, unit }: Pan): boolean {
   return depth?.times(centimetresIn(unit)).lessThan(flatUnder) ?? false;
 }
 
+/** Whether one base is as large as another but for the rounding of its sides: 23 cm for 9 inches. Common practice, no source. */
+export function isSameArea(areaRatio: Exact): boolean {
+  return areaRatio.minus(1).abs().lessThan('0.02');
+}
+
 /** Whether a flat pan may stand for one that is written: it is flat itself, or the author's usual pan of that size is. */
 export function mayBeFlat(reading: PanReading, base: Base, native: Kitchen): boolean {
   const { depth, unit, shape } = reading;
@@ -64,7 +69,7 @@ export function mayBeFlat(reading: PanReading, base: Base, native: Kitchen): boo
   if (depth !== null && isLengthUnit(unit)) return depth.times(centimetresIn(unit)).lessThan(flatUnder);
   const area = baseArea(base.sides, base.shape);
   const own = native.pans.filter(
-    (pan) => sameShape(pan, base) && area !== null && areaOf(pan).dividedBy(area).minus(1).abs().lessThan('0.02'),
+    (pan) => sameShape(pan, base) && area !== null && isSameArea(areaOf(pan).dividedBy(area)),
   );
   return own.length > 0 && own.every(isFlat);
 }
