@@ -1,5 +1,6 @@
 import { containers } from './quantity/unit-words.js';
 import type { LineReading } from './reading.js';
+import { isContainer } from './unit-kind.js';
 
 /** A container of the shop that a line counts without saying how much it holds: `1 large can`. */
 export interface UnsizedContainer {
@@ -26,7 +27,7 @@ export function unsizedContainer({ text, amounts: [amount], pack }: LineReading)
   if (amount === undefined || pack !== null) return null;
   const { unit, span } = amount;
   const isPiece = unit === 'count';
-  if (!isPiece && unit !== 'can' && unit !== 'tin' && unit !== 'packet') return null;
+  if (!isPiece && !isContainer(unit)) return null;
   const words: string[] =
     text
       .slice(span.start, span.end)

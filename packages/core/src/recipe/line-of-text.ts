@@ -2,6 +2,7 @@ import { readingIn, readLine } from '../amount/line/read-line.js';
 import { singular } from '../amount/line/same-food.js';
 import type { LineReading } from '../amount/reading.js';
 import { dimensionOf, isLengthUnit } from '../amount/size.js';
+import { isGesture } from '../amount/unit-kind.js';
 import { findFood } from '../food/find/find.js';
 import type { Foods } from '../food/find/name-index.js';
 import { findFoodOfLine } from '../food/of-line/find-in-line.js';
@@ -40,7 +41,7 @@ function withCounted(line: Line, kitchen: Kitchen, foods: Foods, most: number): 
     left -= 1;
     const at = name.span.end + index;
     const plus = plusAt(at + joint.length, line, kitchen, foods);
-    if (plus === null || reading.amountSpans.some(({ start, end }) => start <= at && at < end)) continue;
+    if (plus === null || isIn(reading, at)) continue;
     // What stands behind it says nothing of what this is: `black beans plus 1 can kidney beans`.
     const alone = findFoodOfLine(readLine(text.slice(0, at), readingIn(kitchen)), foods, kitchen.id);
     const further = reading.further.filter(({ span }) => !isIn(plus.reading, span.start));
@@ -68,7 +69,7 @@ function plusAt(from: number, main: Line, kitchen: Kitchen, foods: Foods): Line 
   const [amount] = reading.amounts;
   const [span] = reading.amountSpans;
   if (amount === undefined || span === undefined || span.start !== from || reading.doubt !== null) return null;
-  if (isLengthUnit(amount.unit) || isTemperature(amount.unit) || isGesture(amount.unit)) return null;
+  if (isLengthUnit(amount.unit) || dimensionOf(amount.unit) === 'temperature' || isGesture(amount.unit)) return null;
   // `3 cloves garlic, plus 1 clove to rub`: the spice is not meant.
   if (singular(reading.food?.text.toLowerCase() ?? '') === main.reading.amounts[0]?.unit) return null;
   const named = partOfMain(line, main, foods, kitchen) ?? line;
@@ -88,14 +89,6 @@ function partOfMain({ reading }: Line, main: Line, foods: Foods, kitchen: Kitche
   if (reading.food === null || partOfEgg(main.food) === null) return null;
   const food = findFood(`egg ${reading.food.text}`, foods, kitchen.id);
   return partOfEgg(food) === null ? null : { food, name: reading.food };
-}
-
-function isTemperature(unit: string): boolean {
-  return unit === 'C' || unit === 'F' || unit === 'gas';
-}
-
-function isGesture(unit: string): boolean {
-  return unit === 'pinch' || unit === 'dash' || unit === 'handful';
 }
 
 function isIn({ amountSpans }: LineReading, at: number): boolean {

@@ -3,6 +3,7 @@ import { isMeasured } from '../quantity/statement.js';
 import type { Quantity } from '../reading.js';
 import { isLengthUnit, type KitchenUnits } from '../size.js';
 import type { Tokens } from '../token/token.js';
+import { isContainer } from '../unit-kind.js';
 import type { LineAmount } from './line-amount.js';
 import { readLineAmount } from './line-amount.js';
 import type { SecondStatementContext } from './restated-clause.js';
@@ -25,7 +26,7 @@ function addsMore(word: string): boolean {
 /** Whether an amount counts packs of the shop. */
 export function countsPacks({ pack, unit }: Pick<LineAmount, 'unit'> & { pack: { word: string } | null }): boolean {
   // A piece of ginger is no pack.
-  return (pack !== null && pack.word !== '') || unit === 'can' || unit === 'tin' || unit === 'packet';
+  return (pack !== null && pack.word !== '') || isContainer(unit);
 }
 
 /** `plus 2 tbsp (30 g)` at an index; null where what is added is neither measured nor in packs. */

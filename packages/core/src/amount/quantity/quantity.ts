@@ -4,6 +4,7 @@ import { readNumber } from '../token/number.js';
 import { fractionBehind, passOfArticle } from '../token/number-parts.js';
 import type { Tokens } from '../token/token.js';
 import type { UnitId } from '../unit.js';
+import { isGesture } from '../unit-kind.js';
 import { passAbout, passEnding } from './about.js';
 import { type ReadRange, readRange } from './range.js';
 import { passAdjectives, readUnitBehindAdjectives } from './unit-behind-adjectives.js';
@@ -140,7 +141,7 @@ function standsAlone(tokens: Tokens, unit: ReadUnit): boolean {
 
 /** `Salt, a little; pinch`: a gesture at the end of its clause. */
 function isClosed(unit: ReadUnit, behind: string): boolean {
-  return (unit.unit === 'pinch' || unit.unit === 'dash' || unit.unit === 'handful') && behind === 'mark';
+  return isGesture(unit.unit) && behind === 'mark';
 }
 
 /** `a cup and a half of flour`; not `1 cup and a half teaspoon`, nor `1 lime and a half onion`. */

@@ -1,4 +1,5 @@
 import type { LineReading, Span } from '../../amount/reading.js';
+import { isSpoonOrPinch } from '../../amount/unit-kind.js';
 import { type FoundFood, findFoodIn } from '../find/find.js';
 import type { Foods } from '../find/name-index.js';
 import { nameWords } from '../find/name-words.js';
@@ -126,8 +127,6 @@ function firstOfTwo(text: string, { start, end }: Span, find: (words: string) =>
 const isSpice = ({ role, pieces }: Food): boolean =>
   role === 'seasoning' && pieces.every(({ unit }) => unit !== 'count' && unit !== 'clove');
 
-const gestures: ReadonlySet<string> = new Set(['tsp', 'tbsp', 'pinch', 'dash']);
-
 /**
  * `1 tsp dried thyme and rosemary` is spooned as either is: the first of two spices stands for their amount. `1 tsp each` is as much again,
  * and of more than two nobody knows how much is which.
@@ -140,7 +139,7 @@ function firstSpice(
   const joints = [...text.slice(start, end).matchAll(/\s(?:and|&|n)\s|[,;/]/g)];
   const [joint] = joints;
   if (joint === undefined || joints.length > 1 || /\beach\b/i.test(text)) return null;
-  if (!amounts.every(({ unit }) => gestures.has(unit))) return null;
+  if (!amounts.every(({ unit }) => isSpoonOrPinch(unit))) return null;
   const at = start + joint.index;
   const found = foundAt(text, { start, end: at }, find);
   const other = find(text.slice(at + joint[0].length, end));

@@ -1,12 +1,12 @@
 import { isLengthUnit } from '../../amount/size.js';
 import { statedIn } from '../../amount/stated.js';
+import { isContainer } from '../../amount/unit-kind.js';
 import { partOfEgg } from '../../kitchen/egg.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { byLength } from '../../version/convert/by-length.js';
 import { isSizedPieces } from '../../version/convert/sized-pieces.js';
 import { isShopPiece } from '../../version/weigh/weigh-line.js';
-import { isContainer } from '../../version/weigh/weigh-packs.js';
 import type { Demand, Offer } from '../search/demand.js';
 import { isCounted } from '../search/demands-of.js';
 import { eggOffer } from './egg-offer.js';

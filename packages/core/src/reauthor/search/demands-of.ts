@@ -1,5 +1,6 @@
 import { dimensionOf } from '../../amount/size.js';
 import { statedIn } from '../../amount/stated.js';
+import { isGesture } from '../../amount/unit-kind.js';
 import { Exact } from '../../exact.js';
 import type { Foods } from '../../food/find/find.js';
 import type { Food } from '../../food/food.js';
@@ -129,7 +130,7 @@ function demandFor(
 /** Gestures have no size to drift from; seasonings matter less, and what is served beside the dish not at all. */
 function weightOf(line: Line, food: Food | null, { weights }: DemandContext): number {
   const unit = line.reading.amounts[0]?.unit;
-  if (isOptional(line) || unit === 'pinch' || unit === 'dash' || unit === 'handful') return 0;
+  if (isOptional(line) || (unit !== undefined && isGesture(unit))) return 0;
   if (food?.role === 'seasoning') return weights.seasoning;
   return weights.plain;
 }

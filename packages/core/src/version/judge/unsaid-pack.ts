@@ -1,12 +1,12 @@
 import { unsizedContainer } from '../../amount/container.js';
 import type { Stated } from '../../amount/stated.js';
+import { isContainer } from '../../amount/unit-kind.js';
 import type { Weighed } from '../../food/weigh.js';
 import type { Kitchen } from '../../kitchen/kitchen.js';
 import { soldIn } from '../../kitchen/shop/buy.js';
 import { sameContainer } from '../../kitchen/shop/unsized-pack.js';
 import type { Line } from '../../recipe/recipe.js';
 import type { PlacedProblem } from '../version.js';
-import { isContainer } from '../weigh/weigh-packs.js';
 import { amountSpan, amountWords } from './judge-line.js';
 
 /**

@@ -4,6 +4,7 @@ import type { LineReading } from '../../amount/reading.js';
 import { dimensionOf } from '../../amount/size.js';
 import { type Stated, statedIn, type Term } from '../../amount/stated.js';
 import type { UnitId } from '../../amount/unit.js';
+import { isContainer } from '../../amount/unit-kind.js';
 import type { Exact } from '../../exact.js';
 import type { Food, Pack } from '../../food/food.js';
 import { addWeighed, fromGrams, shareByWeight, unweighed, type Weighed, weigh } from '../../food/weigh.js';
@@ -13,7 +14,7 @@ import { gramsByWrapper } from '../../kitchen/measure/wrapper.js';
 import { isUseWhole, soldIn } from '../../kitchen/shop/buy.js';
 import { samePack } from '../convert/whole-packs.js';
 import { inOwnUnits } from './own-units.js';
-import { counted, isContainer, unsizedPack, weighPacks } from './weigh-packs.js';
+import { counted, unsizedPack, weighPacks } from './weigh-packs.js';
 import { scales, type WeighedAmount, type Weighing } from './weighing.js';
 
 /** What an amount weighs where it stands; null for a line with no amount. */

@@ -69,11 +69,6 @@ function drained(count: Exact, pack: Pack | null, { prep }: Weighing): Exact | n
   return pack?.drainedGrams != null && /\bdrained\b/i.test(prep) ? pack.drainedGrams.times(count) : null;
 }
 
-/** Whether a unit counts containers of the shop. */
-export function isContainer(unit: string): unit is 'can' | 'tin' | 'packet' {
-  return unit === 'can' || unit === 'tin' || unit === 'packet';
-}
-
 /** `1 can butter beans`: the size that a cook there takes. What the author says that one weighs goes before. */
 export function unsizedPack(
   unit: 'can' | 'tin' | 'packet' | 'count',

@@ -1,9 +1,9 @@
 import type { Span } from '../../amount/reading.js';
 import { dimensionOf } from '../../amount/size.js';
 import type { UnitId } from '../../amount/unit.js';
+import { isContainer } from '../../amount/unit-kind.js';
 import type { Exact } from '../../exact.js';
 import type { Line } from '../../recipe/recipe.js';
-import { isContainer } from '../weigh/weigh-packs.js';
 
 /** Pieces differ by as much: within it `about 2` is as true. Common practice, no source. */
 const sameCount = 0.15;
