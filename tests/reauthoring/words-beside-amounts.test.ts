@@ -78,3 +78,12 @@ test('what a bracket names is measured as that food is', () => {
 test('a juice that stands in for a fruit is measured by volume', () => {
   expect(both('2 lb tomatillos', 'us', 'uk')[1]).toMatch(/\d ml lime juice/);
 });
+
+describe('what a line without an amount of its own adds', () => {
+  test.for([
+    ['Salt, plus ½ cup honey', 'Salt, plus 170 g honey'],
+    ['Olive oil, plus ¾ cup all-purpose flour', 'Olive oil, plus 95 g all-purpose flour'],
+  ] as const)('is of the food that is named there, re-authored as converted: %s', ([line, becomes]) => {
+    expect(both(line, 'us', 'uk')).toEqual([becomes, becomes]);
+  });
+});

@@ -27,8 +27,7 @@ export function reauthoredLine(
   context: DemandContext,
   setting: Setting,
 ): VersionLine {
-  const { native, kitchen, ownWeights, foods: known, besideCure } = context;
-  const conversion = { native, kitchen, ownWeights, foods: known, besideCure };
+  const { native, kitchen, ownWeights } = context;
   if (line.food?.role === 'cure') return { ...writtenLine(line, native, ownWeights, setting.tolerance), bought: null };
   const serving = chosen.filter(({ demand }) => demand.lines.includes(line));
   const own = serving.filter(({ demand }) => homeOf(demand) === line);
@@ -38,7 +37,7 @@ export function reauthoredLine(
   );
   const unsaid = own.flatMap(({ demand, stated }) => unsaidPack(line, stated, demand.low, kitchen));
   const { together, alone, names } = worded(line, own, context);
-  const further = furtherInWords(line, conversion);
+  const further = furtherInWords(line, context);
   const foods = own.map(
     (each, at): FurtherFood => ({
       ...foodOf(line, each, context),
@@ -61,7 +60,7 @@ export function reauthoredLine(
       ...problemsOfWords(line, native),
       ...(judged.some(({ problems }) => problems.length > 0) ? [] : unsaid),
       ...judged.flatMap(({ problems }) => problems),
-      ...unconverted(line, [...together, ...further], conversion),
+      ...unconverted(line, [...together, ...further], context),
     ],
     notes: notesOn(line, serving, context),
   };
@@ -73,7 +72,7 @@ function homeOf({ lines, food }: Demand): Line | undefined {
 }
 
 function worded(line: Line, own: readonly Chosen[], context: DemandContext): StandInEdits {
-  const { native, kitchen, ownWeights, besideCure } = context;
+  const { kitchen } = context;
   const [first] = own;
   if (first === undefined) return { together: [], alone: [], names: [] };
   if (first.demand.food !== line.food) {
@@ -82,7 +81,7 @@ function worded(line: Line, own: readonly Chosen[], context: DemandContext): Sta
   }
   const edits = [
     ...amountInWords(line, first.stated, kitchen, {
-      conversion: { native, kitchen, ownWeights, besideCure },
+      conversion: context,
       share: first.share,
     }),
     ...nameInWords(line, first.stated, kitchen),

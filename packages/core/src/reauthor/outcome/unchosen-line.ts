@@ -16,9 +16,8 @@ export function withoutChoice(
   context: DemandContext,
   setting: Setting,
 ): VersionLine {
-  const { native, kitchen, ownWeights, besideCure } = context;
-  const conversion = { native, kitchen, ownWeights, besideCure };
-  const converted = convertedLine(line, conversion, setting.tolerance, setting.foods);
+  const { kitchen } = context;
+  const converted = convertedLine(line, context, setting.tolerance, setting.foods);
   const [first, ...others] = serving;
   if (first === undefined) return standInByName(line, converted, context);
   const names = serving.map((each) => nameOf(each, kitchen.id)).join(' and ');

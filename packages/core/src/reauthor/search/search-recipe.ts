@@ -66,8 +66,7 @@ export function searchRecipe(input: SearchInput): Searched | null {
   const planned = planParts(context, input.anchor);
   const { anchor } = planned;
   if (anchor === undefined) return null;
-  const fixedBatch = hasCure(recipe);
-  const own = { pans: pansOf(recipe, native, kitchen), weights, fixedBatch };
+  const own = { pans: pansOf(recipe, native, kitchen), weights, fixedBatch: context.besideCure };
   const mixed: Problem = { ...own, plans: planned.plans, anchor, fixed: 0 };
   const bySize = plansBySize(planned, context).map((each): Problem => ({ ...own, ...each }));
   const { problem, ...solved } = solveSized(bySize, mixed);
