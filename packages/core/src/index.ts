@@ -97,7 +97,7 @@ export { oversizing } from './version/share/oversizing.js';
 export type * from './version/version.js';
 export { weightsStatedIn } from './version/weigh/stated-weights.js';
 export { boughtInWords } from './version/words/bought-in-words.js';
-export { applyEdits, sorted } from './version/words/edit.js';
+export { applyEdits, overlap, sorted } from './version/words/edit.js';
 export { panCount } from './version/words/pan-in-words.js';
 export { listed, oneOf } from './words/listed.js';
 export { near } from './words/near.js';

@@ -1,6 +1,5 @@
 import {
   codesOfLines,
-  type Edit,
   type FurtherFood,
   type Kitchen,
   nameIn,
@@ -12,7 +11,7 @@ import {
 } from '@retare/core';
 import type { ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
 import type { ContainerDirective, TextDirective } from 'mdast-util-directive';
-import { mentionsOf } from '../place/annotation-readings.js';
+import { annotationEdits } from '../place/annotation-edits.js';
 import { spliceWords } from '../place/splice-words.js';
 import type { RecipeReading } from '../read/reading.js';
 import { copyNode, type Replacing } from './copy-node.js';
@@ -79,7 +78,10 @@ function lineContent(
   version: Version,
   reading: RecipeReading,
 ): PhrasingContent[] {
-  const content = spliceWords(children, [...line.edits, ...annotationEdits(line, version, reading)]);
+  const content = spliceWords(children, [
+    ...line.edits,
+    ...annotationEdits(line, version, reading, ({ text }) => text),
+  ]);
   const rename = (node: Nodes): TextDirective | undefined =>
     node.type === 'textDirective' ? renamed(node, line, version.kitchen) : undefined;
   return content.map(
@@ -90,17 +92,6 @@ function lineContent(
         return own === undefined ? undefined : [own];
       }),
   );
-}
-
-/** Annotations among the line's words: lengths, temperatures. */
-function annotationEdits({ line, edits }: VersionLine, version: Version, reading: RecipeReading): Edit[] {
-  const directives = reading.lines.get(line.key)?.words.directives ?? [];
-  return directives.flatMap(({ node, start, end }): Edit[] => {
-    const own = mentionsOf(version).get(reading.mentionKeys.get(node) ?? '');
-    const changed = own !== undefined && own.text !== own.mention.text;
-    if (!changed || edits.some((edit) => edit.start < end && start < edit.end)) return [];
-    return [{ start, end, text: own.text }];
-  });
 }
 
 /** An `amount` in a line names the food of the version. */

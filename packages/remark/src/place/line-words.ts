@@ -1,6 +1,5 @@
 import {
   applyEdits,
-  type Edit,
   type LineNote,
   nameIn,
   translateName,
@@ -11,7 +10,8 @@ import {
 import type { PhrasingContent } from 'mdast';
 import type { RecipeReading } from '../read/reading.js';
 import { isAnnotation } from '../syntax/names.js';
-import { mentionsOf, readAs, wordsInstead } from './annotation-readings.js';
+import { annotationEdits } from './annotation-edits.js';
+import { readAs, wordsInstead } from './annotation-readings.js';
 import { inlineElement, words } from './element.js';
 import { spliceWords } from './splice-words.js';
 
@@ -22,7 +22,7 @@ export function lineWords(
   reading: RecipeReading,
 ): { same: string; children: () => PhrasingContent[] } {
   const place = reading.lines.get(line.line.key);
-  const edits = [...line.edits, ...annotationEdits(line, version, reading)];
+  const edits = [...line.edits, ...annotationEdits(line, version, reading, (own) => readAs(own, version))];
   const note = noteWords(line, version);
   return {
     same: JSON.stringify([applyEdits(line.line.text, edits), note]),
@@ -34,17 +34,6 @@ export function lineWords(
         : [...plain, words(' '), inlineElement('small', { className: ['retare-note'] }, [words(`(${note})`)])];
     },
   };
-}
-
-/** Annotations inside the line: lengths, temperatures. */
-function annotationEdits({ line, edits }: VersionLine, version: Version, reading: RecipeReading): Edit[] {
-  const directives = reading.lines.get(line.key)?.words.directives ?? [];
-  return directives.flatMap(({ node, start, end }): Edit[] => {
-    const own = mentionsOf(version).get(reading.mentionKeys.get(node) ?? '');
-    if (own === undefined || edits.some((edit) => edit.start < end && start < edit.end)) return [];
-    const text = readAs(own, version);
-    return text === own.mention.text ? [] : [{ start, end, text }];
-  });
 }
 
 /** Annotations of ours give way to their words. */

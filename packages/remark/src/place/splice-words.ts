@@ -1,4 +1,4 @@
-import { type Edit, sorted } from '@retare/core';
+import { type Edit, overlap, sorted } from '@retare/core';
 import type { PhrasingContent } from 'mdast';
 import { wordsOf } from '../read/words-of.js';
 
@@ -16,7 +16,7 @@ export function spliceWords(nodes: readonly PhrasingContent[], edits: readonly E
     const touched =
       edit.start === edit.end
         ? pieces.filter(({ start, end }) => start <= edit.start && edit.start <= end).slice(0, 1)
-        : pieces.filter(({ start, end }) => start < edit.end && edit.start < end);
+        : pieces.filter((piece) => overlap(piece, edit));
     touched.forEach(({ node, start, end }, index) => {
       const from = Math.max(edit.start - start, 0);
       const to = Math.min(edit.end, end) - start;

@@ -5,6 +5,7 @@ import {
   foodsIn,
   type Kitchen,
   linesIn,
+  overlap,
   type Stated,
   type Version,
   type VersionFood,
@@ -66,7 +67,7 @@ function conversion(line: VersionLine, own: VersionFood, stated: Stated, kitchen
   if (span === undefined) return null;
   // What reads as it was written was not rounded.
   const isShared = span.start === span.end;
-  if (!isShared && !line.edits.some(({ start, end }) => start < span.end && span.start < end)) return null;
+  if (!isShared && !line.edits.some((edit) => overlap(edit, span))) return null;
   // The second food of `1 cup each flour and sugar` has the amount of the first.
   const { text, reading } = line.line;
   const written = isShared ? (amountAsWritten(reading) ?? '') : text.slice(span.start, span.end).trim();
