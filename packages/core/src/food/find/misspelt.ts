@@ -1,3 +1,4 @@
+import { isOneSlipFrom } from '../../amount/quantity/misspelling.js';
 import { singularKey } from './name-key.js';
 
 /** Shorter words are too close to each other: `rub` is no slip of `rib`. */
@@ -62,19 +63,8 @@ function withoutOne(word: string): string[] {
   return rests;
 }
 
-/** Whether one letter more, less or other, or two neighbours in the wrong order, make the one the other. */
-function isOneSlip(one: string, other: string): boolean {
-  if (one[0] !== other[0]) return false;
-  let at = 0;
-  while (at < one.length && one[at] === other[at]) at += 1;
-  if (one.length !== other.length) {
-    const [long, short] = one.length > other.length ? [one, other] : [other, one];
-    return long.length === short.length + 1 && long.slice(at + 1) === short.slice(at);
-  }
-  if (one.slice(at + 1) === other.slice(at + 1)) return true;
-  const isSwapped = one[at] === other[at + 1] && one[at + 1] === other[at];
-  return isSwapped && one.slice(at + 2) === other.slice(at + 2);
-}
+/** No one gets the first letter wrong. */
+const isOneSlip = (one: string, other: string): boolean => one[0] === other[0] && isOneSlipFrom(one, other);
 
 /** `Cheesy` and `smokey` say how a thing is: no slips of `cheese` and `smoked`. */
 const isQuality = (word: string, other: string): boolean => word.endsWith('y') && !other.endsWith('y');
