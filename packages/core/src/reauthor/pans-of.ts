@@ -88,7 +88,7 @@ function isShallow(rim: number | null, depth: number | null): boolean {
   return rim !== null && depth !== null && rim < depth * roastingBase;
 }
 
-/** And has to lie in it: a pan whose base is under three quarters of the author's is no other one. Common practice, no source. */
+/** A joint has to lie in it: a pan whose base is under three quarters of the author’s is no other one. Common practice, no source. */
 const roastingBase = 0.75;
 
 function isNear(areaRatio: number, count: number, isRoasting: boolean): boolean {

@@ -156,7 +156,7 @@ function convertedMentions(
   const ownWeights: StatedWeights = weightsStatedIn(nativeLines, native);
   const amounts = method.mentions.filter((mention): mention is AmountMention => mention.kind === 'amount');
   const eggs = eggsThere(recipe, native, kitchen, ownWeights);
-  const conversion = { native, kitchen, ownWeights, eggs, besideCure: hasCure(recipe) };
+  const conversion = { native, kitchen, ownWeights, eggs, foods: setting.foods, besideCure: hasCure(recipe) };
   const shares = sharesOf(amounts, nativeLines, lines, conversion, setting.foods);
   return method.mentions.map((mention) => convertedMention(mention, native, kitchen, shares.get(mention.key) ?? []));
 }

@@ -30,8 +30,8 @@ export interface Conversion {
   native: Kitchen;
   kitchen: Kitchen;
   ownWeights: StatedWeights;
-  /** By which the food of a further quantity is found (`or ¾ cup oil`); it is taken for the line's own without. */
-  foods?: Foods;
+  /** By which the food of a further quantity is found (`or ¾ cup oil`). */
+  foods: Foods;
   /** Whether a cure stands among the lines: of what it is measured for there must be no less. */
   besideCure: boolean;
   /** What is known of all eggs of the recipe; each line is taken by itself without it. */

@@ -24,7 +24,6 @@ function meantBy(
 ): { food: Food | null; isNamed: boolean } {
   const unnamed = { food: line.food, isNamed: false };
   const before = line.text.slice(0, span.start).trimEnd();
-  if (foods === undefined) return unnamed;
   const behind = /^[^,;()]*/u.exec(line.text.slice(span.end))?.[0] ?? '';
   // `¼ cup water and 1 tsp sugar` is of water.
   const words = (behind.split(/ (?:and|plus|\+|&) (?=[\p{Nd}\p{No}])/u)[0] ?? '').trim().replace(/^of /i, '');
@@ -62,7 +61,7 @@ export function convertFurther(
 export function furtherOfLine(quantity: Quantity, line: Line, conversion: Conversion): string | null {
   const { kitchen, foods } = conversion;
   const { food, isNamed } = meantBy(quantity, line, conversion);
-  const standIn = isNamed || food === null || foods === undefined ? null : standInOf(food, kitchen, foods);
+  const standIn = isNamed || food === null ? null : standInOf(food, kitchen, foods);
   const [only = null] = standIn?.length === 1 ? standIn : [];
   return convertFurther(quantity, food, conversion, only);
 }
